@@ -1,0 +1,185 @@
+/** Holds the criterion rules as values; the live engine and the exact chain both run these. */
+import { type Answer, type Machine, NO_TRIALS, type Reason, type Trials } from './machine.ts';
+import { firstKept, keptOfLast, keptRunning, liftsOfLast, liftsRunning, type Pattern } from './patterns.ts';
+
+const stay = <S>(because: Reason, state: S): Answer<S> => ({ verdict: 'stay', because, state });
+
+/** One more trial, remembering at most `window` outcomes. */
+function push(trials: Trials, kept: boolean, window: number): Trials {
+  return {
+    last: [...trials.last, kept].slice(-window),
+    count: trials.count + 1,
+    kept: trials.kept + (kept ? 1 : 0),
+  };
+}
+
+function firstFound(patterns: readonly Pattern[], trials: Trials): Reason | null {
+  for (const { found } of patterns) {
+    const reason = found(trials);
+    if (reason) return reason;
+  }
+  return null;
+}
+
+function counting({ last }: Trials): Reason {
+  const kept = last.filter(Boolean).length;
+  return { kind: 'counting', kept, lifts: last.length - kept, of: last.length };
+}
+
+/** The outcomes as K and L, oldest first. Enough for any rule of patterns: while fewer than the window were held, its length is the count. */
+function outcomesKey({ last }: Trials): string {
+  return last.map((kept) => (kept ? 'K' : 'L')).join('');
+}
+
+/**
+ * A rule that raises on the first `raise` pattern found and returns on the first `back` pattern found; raise is tested first.
+ * The trials slide: nothing is forgotten until the step changes, save what no pattern looks back on.
+ */
+export function sliding(name: string, raise: readonly Pattern[], back: readonly Pattern[]): Machine {
+  const window = Math.max(...[...raise, ...back].map((pattern) => pattern.window));
+  return {
+    name,
+    start: NO_TRIALS,
+    key: outcomesKey,
+    next: (state, kept) => {
+      const trials = push(state, kept, window);
+      const up = firstFound(raise, trials);
+      if (up) return { verdict: 'raise', because: up, state: NO_TRIALS };
+      const down = firstFound(back, trials);
+      if (down) return { verdict: 'return', because: down, state: NO_TRIALS };
+      return stay(counting(trials), trials);
+    },
+  };
+}
+
+const NINE: readonly Pattern[] = [keptRunning(9, { kind: 'nine-straight', kept: 9 }), keptOfLast(9, 10, 'nine-of-ten')];
+
+/** The way back of the default: two lifts running, or three in the last five (CRITERION, confirmed). */
+export const STEADY_BACK: readonly Pattern[] = [
+  liftsRunning(2, { kind: 'two-lifts-running' }),
+  liftsOfLast(3, 5, 'three-lifts-in-five'),
+];
+
+/** Default for handling steps: nine kept and at most one lift in the last ten, nine straight is enough. */
+export const steadyHandling: Machine = sliding('steady, handling', NINE, STEADY_BACK);
+
+/** Default for duration steps: as for handling, and the first five trials since arrival all kept also raise. */
+export const steadyDuration: Machine = sliding(
+  'steady, duration',
+  [firstKept(5, { kind: 'first-five-kept', kept: 5 }), ...NINE],
+  STEADY_BACK,
+);
+
+/** Nine of ten with no short cut; two lifts in the last four return. */
+export const cautious: Machine = sliding('cautious', NINE, [liftsOfLast(2, 4, 'two-lifts-in-four')]);
+
+/** Eight in a row, with the way back of steady. */
+export const eightInARow: Machine = sliding('eight in a row', [keptRunning(8)], STEADY_BACK);
+
+/** The first six all kept, else as steady. */
+export const firstSix: Machine = sliding('first six, else nine of ten', [firstKept(6), ...NINE], STEADY_BACK);
+
+/** Three kept in a row up, one lift back. */
+export const threeUpOneBack: Machine = inARow(3);
+
+/** The popular four of five, sliding, with the way back of steady. Shown so that one sees how fast it is. */
+export const fourOfFive: Machine = sliding('four of five, sliding', [keptOfLast(4, 5)], STEADY_BACK);
+
+/** `n` kept in a row raise; one lift returns. */
+export function inARow(n: number): Machine {
+  return sliding(`${n} in a row, one lift back`, [keptRunning(n)], [liftsRunning(1, { kind: 'one-lift' })]);
+}
+
+/** Longest window of a free rule; 2^10 outcomes are the most that the exact chain is asked to look at. */
+export const LONGEST_SLIDING = 10;
+
+/**
+ * At least `kept` of the last `of` trials raise, wherever the window lies.
+ * @param back the way back; none by default, so that only raising ends a visit.
+ * @throws RangeError unless 1 <= kept <= of <= LONGEST_SLIDING, whole numbers.
+ */
+export function slidingKOfM(kept: number, of: number, back: readonly Pattern[] = []): Machine {
+  refuseBadWindow(kept, of, LONGEST_SLIDING);
+  return sliding(`${kept} of ${of}, sliding`, [keptOfLast(kept, of)], back);
+}
+
+/** Longest block of a free rule; a block needs only its counts, so it may be longer than a sliding window. */
+export const LONGEST_BLOCK = 20;
+
+/**
+ * Looks only when `of` trials are complete: `raiseAt` kept or more raise, `returnAt` kept or fewer return, else a fresh block begins.
+ * @param returnAt most kept that still returns; null: a block never returns.
+ * @throws RangeError unless returnAt < raiseAt <= of <= LONGEST_BLOCK, whole numbers.
+ */
+export function blocksKOfM(raiseAt: number, of: number, returnAt: number | null = null): Machine {
+  refuseBadWindow(raiseAt, of, LONGEST_BLOCK);
+  if (returnAt !== null && !(Number.isInteger(returnAt) && returnAt >= 0 && returnAt < raiseAt))
+    throw new RangeError(`a block that raises at ${raiseAt} cannot return at ${returnAt}`);
+  return {
+    name: `${raiseAt} of ${of}, blocks`,
+    start: NO_TRIALS,
+    key: ({ count, kept }) => `${kept}/${count}`,
+    next: (state, kept) => judgeBlock(push(state, kept, of), raiseAt, of, returnAt),
+  };
+}
+
+function judgeBlock(block: Trials, raiseAt: number, of: number, returnAt: number | null): Answer<Trials> {
+  const { count, kept } = block;
+  if (count < of) return stay(counting(block), block);
+  if (kept >= raiseAt) return { verdict: 'raise', because: { kind: 'kept-of-block', kept, of }, state: NO_TRIALS };
+  if (returnAt !== null && kept <= returnAt)
+    return { verdict: 'return', because: { kind: 'lifts-of-block', lifts: of - kept, of }, state: NO_TRIALS };
+  return stay({ kind: 'block-undecided', kept, of }, NO_TRIALS);
+}
+
+function refuseBadWindow(kept: number, of: number, longest: number): void {
+  const whole = Number.isInteger(kept) && Number.isInteger(of);
+  if (!whole || kept < 1 || kept > of || of > longest)
+    throw new RangeError(`expected 1 <= kept <= of <= ${longest} as whole numbers, got ${kept} of ${of}`);
+}
+
+/** Scores of a sequential rule, whole numbers, so that sums are exact and ties cannot depend on rounding. */
+export interface SequentialScores {
+  /** Added by a kept trial (> 0). */
+  readonly kept: number;
+  /** Taken away by a lift (> 0). */
+  readonly lift: number;
+  /** Reached: raise. */
+  readonly raiseAt: number;
+  /** Reached or passed below: return (< 0). */
+  readonly returnAt: number;
+}
+
+/**
+ * Wald's sequential test of .7 against .9 with both errors .2 (Wald 1947), on whole numbers: log(.9/.7) : log(.3/.1) = 1 : 4.371, here 8 : 35,
+ * and log(.8/.2) is 44.13 of the same units, so 45. A test says up to which trial this decides as the logarithms do.
+ */
+export const WALD_SCORES: SequentialScores = { kept: 8, lift: 35, raiseAt: 45, returnAt: -45 };
+
+/** A sequential rule: adds up scores since arrival, raises or returns at a bound. */
+export function sequentialRule(scores: SequentialScores, name = 'sequential'): Machine {
+  const score = ({ count, kept }: Trials) => scores.kept * kept - scores.lift * (count - kept);
+  return {
+    name,
+    start: NO_TRIALS,
+    key: (trials) => String(score(trials)),
+    next: (state, kept) => judgeScore(push(state, kept, LONGEST_SLIDING), score, scores),
+  };
+}
+
+function judgeScore(
+  trials: Trials,
+  scoreOf: (trials: Trials) => number,
+  { raiseAt, returnAt }: SequentialScores,
+): Answer<Trials> {
+  const score = scoreOf(trials);
+  const counts = { kept: trials.kept, lifts: trials.count - trials.kept, score };
+  if (score >= raiseAt)
+    return { verdict: 'raise', because: { kind: 'evidence-for', ...counts, needed: raiseAt }, state: NO_TRIALS };
+  if (score <= returnAt)
+    return { verdict: 'return', because: { kind: 'evidence-against', ...counts, needed: returnAt }, state: NO_TRIALS };
+  return stay(counting(trials), trials);
+}
+
+/** Wald's test of .7 against .9. */
+export const sequential: Machine = sequentialRule(WALD_SCORES);

@@ -1,0 +1,78 @@
+/** Finds a Chromium for the tests, installs one when it may, and keeps the flags it is started with in one place. */
+import { spawnSync } from 'node:child_process';
+import { accessSync, constants, existsSync } from 'node:fs';
+import { type Browser, chromium } from 'playwright';
+
+/** No sandbox, because containers run as root; the rest keeps the browser off the network. */
+const FLAGS = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+/** Sound may start before a tap: a test has no finger. */
+const SOUND_FLAGS = ['--autoplay-policy=no-user-gesture-required'];
+
+export const WHAT_TO_DO = [
+  'No Chromium was found. Do one of these, then run the tests again:',
+  '  - Debian or Ubuntu:  sudo apt-get install -y chromium',
+  '  - elsewhere:         npx playwright install chromium',
+  '  - already have one:  CHROMIUM_PATH=/path/to/chromium npm test',
+].join('\n');
+
+function runs(path: string | undefined): path is string {
+  if (!path || !existsSync(path)) return false;
+  try {
+    accessSync(path, constants.X_OK);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** The browser to use: the one named in CHROMIUM_PATH, Debian's, or Playwright's own. */
+export function findChromium(): string | undefined {
+  const named = process.env.CHROMIUM_PATH;
+  if (named) return runs(named) ? named : undefined;
+  return ['/usr/bin/chromium', chromium.executablePath()].find(runs);
+}
+
+function mayInstall(): boolean {
+  return process.platform === 'linux' && process.getuid?.() === 0 && runs('/usr/bin/apt-get') && !process.env.CHROMIUM_PATH;
+}
+
+function apt(...words: string[]): boolean {
+  const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
+  return spawnSync('apt-get', words, { env, stdio: ['ignore', 'ignore', 'inherit'] }).status === 0;
+}
+
+/** Finds a browser, or installs Debian's when run as root there; undefined when neither works. */
+export function findOrInstallChromium(): string | undefined {
+  const found = findChromium();
+  if (found || !mayInstall()) return found;
+  console.log('No Chromium yet: installing it with apt-get (a minute or two) ...');
+  const installed = apt('install', '-y', 'chromium') || (apt('update') && apt('install', '-y', 'chromium'));
+  return installed ? findChromium() : undefined;
+}
+
+/** What Playwright needs to start the browser; `microphoneWav` plays once as if spoken into the microphone. */
+export function launchOptions(microphoneWav?: string): { executablePath?: string; args: string[] } {
+  const executablePath = findChromium();
+  const microphone = [
+    '--use-fake-ui-for-media-stream',
+    '--use-fake-device-for-media-stream',
+    ...(microphoneWav ? [`--use-file-for-fake-audio-capture=${microphoneWav}%noloop`] : []),
+  ];
+  return { ...(executablePath && { executablePath }), args: [...FLAGS, ...SOUND_FLAGS, ...microphone] };
+}
+
+/** Starts a headless browser, with a recording as its microphone when one is given. */
+export async function launchChromium(how: { microphoneWav?: string } = {}): Promise<Browser> {
+  const options = launchOptions(how.microphoneWav);
+  if (!options.executablePath) throw new Error(WHAT_TO_DO);
+  return chromium.launch(options);
+}

@@ -1,0 +1,105 @@
+/** Tells vite how the app is built and served, and which few things the page may do in a browser. */
+import { readFileSync } from 'node:fs';
+import react from '@vitejs/plugin-react';
+import { defineConfig, type Plugin } from 'vite';
+
+/** The page talks to its own origin and to nobody else; nothing inline runs. */
+const CONTENT_POLICY = {
+  'default-src': "'self'",
+  'script-src': "'self'",
+  'worker-src': "'self'",
+  'style-src': "'self'",
+  'img-src': "'self' blob:",
+  'font-src': "'self'",
+  'media-src': "'self' blob:",
+  'connect-src': "'self'",
+  'manifest-src': "'self'",
+  'object-src': "'none'",
+  'base-uri': "'none'",
+  'form-action': "'none'",
+} as const;
+
+/** Hot reloading injects inline scripts and styles, so only the development server allows them. */
+const DEVELOPMENT_POLICY = { ...CONTENT_POLICY, 'script-src': "'self' 'unsafe-inline'", 'style-src': "'self' 'unsafe-inline'" };
+
+/** What the app uses: the microphone, the wake lock, sound, and sharing a backup from a phone. */
+const ALLOWED_FEATURES = ['microphone', 'screen-wake-lock', 'autoplay', 'web-share'];
+
+/** What it never uses. Only names that browsers know: an unknown one is a warning on every page. */
+const REFUSED_FEATURES = [
+  'accelerometer',
+  'camera',
+  'clipboard-read',
+  'display-capture',
+  'encrypted-media',
+  'fullscreen',
+  'geolocation',
+  'gyroscope',
+  'hid',
+  'idle-detection',
+  'local-fonts',
+  'magnetometer',
+  'midi',
+  'payment',
+  'picture-in-picture',
+  'publickey-credentials-get',
+  'serial',
+  'usb',
+  'window-management',
+  'xr-spatial-tracking',
+];
+
+function policyText(policy: Record<string, string>): string {
+  return Object.entries(policy)
+    .map(([directive, sources]) => `${directive} ${sources}`)
+    .join('; ');
+}
+
+function headers(policy: Record<string, string>): Record<string, string> {
+  return {
+    'Content-Security-Policy': policyText({ ...policy, 'frame-ancestors': "'none'" }),
+    'Permissions-Policy': [
+      ...ALLOWED_FEATURES.map((name) => `${name}=(self)`),
+      ...REFUSED_FEATURES.map((name) => `${name}=()`),
+    ].join(', '),
+    'X-Content-Type-Options': 'nosniff',
+    'Referrer-Policy': 'no-referrer',
+  };
+}
+
+/** Writes the policy into the built page too, so that it holds on a static host that sends no headers. */
+function policyInPage(): Plugin {
+  return {
+    name: 'stillbeat:policy-in-page',
+    apply: 'build',
+    transformIndexHtml: () => [
+      // frame-ancestors is left out: browsers ignore it in a meta element, and say so on the console.
+      {
+        tag: 'meta',
+        attrs: { 'http-equiv': 'Content-Security-Policy', content: policyText(CONTENT_POLICY) },
+        injectTo: 'head-prepend',
+      },
+    ],
+  };
+}
+
+/** A certificate that the phone trusts, when both paths are given (see `npm start -- --help`). */
+function certificate(): { https: { cert: Buffer; key: Buffer } } | undefined {
+  const { STILLBEAT_CERT: cert, STILLBEAT_KEY: key } = process.env;
+  return cert && key ? { https: { cert: readFileSync(cert), key: readFileSync(key) } } : undefined;
+}
+
+export default defineConfig({
+  // Relative, so that the built folder works under any path of any static host. Screens are therefore routed by hash.
+  base: './',
+  plugins: [react(), policyInPage()],
+  build: {
+    target: 'es2023',
+    // A worklet inlined as data: would break the policy above.
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+  },
+  worker: { format: 'es' },
+  server: { headers: headers(DEVELOPMENT_POLICY), ...certificate() },
+  preview: { headers: headers(CONTENT_POLICY), ...certificate() },
+});

@@ -39,12 +39,12 @@ export function firstKept(n: number, reason: Reason = { kind: 'first-kept', kept
   );
 }
 
-/** At least `kept` kept among the latest `of` trials, or among all of them while fewer were held. */
+/** At least `kept` kept among the latest `of` trials; waits until `of` were held. */
 export function keptOfLast(kept: number, of: number, kind: 'kept-of-last' | 'nine-of-ten' = 'kept-of-last'): Pattern {
   return pattern(
     of,
-    ({ last }) => countLast(last, of, true) >= kept,
-    ({ last }) => ({ kind, kept: countLast(last, of, true), of: Math.min(of, last.length) }),
+    ({ last }) => last.length >= of && countLast(last, of, true) >= kept,
+    ({ last }) => ({ kind, kept: countLast(last, of, true), of }),
   );
 }
 

@@ -82,7 +82,10 @@ export const firstSix: Machine = sliding('first six, else nine of ten', [firstKe
 /** Three kept in a row up, one lift back. */
 export const threeUpOneBack: Machine = inARow(3);
 
-/** The popular four of five, sliding, with the way back of steady. Shown so that one sees how fast it is. */
+/**
+ * The popular four of five, sliding, with the way back of steady. Shown so that one sees how fast it is.
+ * It waits for five trials, so four kept and then a lift raise as well: directly after a lift, unlike every rule that we propose.
+ */
 export const fourOfFive: Machine = sliding('four of five, sliding', [keptOfLast(4, 5)], STEADY_BACK);
 
 /** `n` kept in a row raise; one lift returns. */
@@ -94,7 +97,7 @@ export function inARow(n: number): Machine {
 export const LONGEST_SLIDING = 10;
 
 /**
- * At least `kept` of the last `of` trials raise, wherever the window lies.
+ * At least `kept` of the last `of` trials raise, wherever the window lies, once `of` trials were held.
  * @param back the way back; none by default, so that only raising ends a visit.
  * @throws RangeError unless 1 <= kept <= of <= LONGEST_SLIDING, whole numbers.
  */

@@ -1,0 +1,121 @@
+/** The one kind of record that is kept: an immutable event. A session is the fold of its events; a correction is one more. */
+import type { Call } from './call.ts';
+import type { Limits } from './limits.ts';
+import type { Carried } from './next-start.ts';
+import type { Plan, Step } from './plan.ts';
+import type { IsoTime, Milliseconds, Seconds } from './units.ts';
+import type { Heard, Unsure } from './word.ts';
+
+interface Stored<Type extends string, Body> {
+  /** `<device>:<seq>`: two logs merge by union. */
+  readonly id: string;
+  readonly device: string;
+  /** Counts up by one per device. */
+  readonly seq: number;
+  /** The session it belongs to; null for what outlives sessions (dogs, plans, taught words). */
+  readonly session: string | null;
+  readonly type: Type;
+  readonly version: 1;
+  readonly at: IsoTime;
+  /** The monotonic clock of the page that wrote it: orders events when the wall clock jumps. */
+  readonly monoMs: Milliseconds;
+  readonly body: Body;
+}
+
+export interface SessionStart {
+  readonly dogId: string;
+  readonly dogName: string;
+  readonly planId: string;
+  readonly planTitle: string;
+  readonly position: string;
+  /** The ladder as it stood, half steps included: a session can be read without its plan. */
+  readonly steps: readonly Step[];
+  readonly startStepId: string;
+  readonly rule: 'steady';
+  readonly carried: Carried;
+  readonly limits: Limits;
+  readonly handler: string;
+  readonly place: string;
+}
+
+/** What an ear says of itself; kept, so that a review can tell "nothing happened" from "nothing was heard". */
+export const EAR_STATES = ['off', 'arming', 'listening', 'restarting', 'degraded', 'blocked', 'suspended'] as const;
+export type EarState = (typeof EAR_STATES)[number];
+
+export type PauseReason = 'handler' | 'hidden' | 'closed';
+
+export type SessionEvent =
+  | Stored<'session-started', SessionStart>
+  | Stored<'word-heard', Heard>
+  | Stored<'word-unsure', Unsure>
+  | Stored<'called', Call & { readonly because: string }>
+  | Stored<'undone', { readonly of: string }>
+  | Stored<'paused', { readonly atS: Seconds; readonly why: PauseReason }>
+  | Stored<'resumed', { readonly atS: Seconds }>
+  | Stored<'ear-changed', { readonly atS: Seconds; readonly ear: string; readonly state: EarState }>
+  | Stored<'session-ended', { readonly atS: Seconds; readonly why: 'handler' | 'abandoned' }>;
+
+/** A dog as the handler names it. */
+export interface Dog {
+  readonly id: string;
+  readonly name: string;
+  /** Pain, veterinarian's advice, food, what scares it. */
+  readonly notes: string;
+  /** True for the invented dog of the first screen. */
+  readonly invented: boolean;
+}
+
+/** One taught take: 16 kHz mono, kept on the device only. */
+export interface TaughtSound {
+  readonly word: string;
+  readonly handler: string;
+  /** What was said, as the handler writes it: "chin". For talk: the phrase. */
+  readonly said: string;
+  readonly sampleRateHz: number;
+  readonly samples: Int16Array;
+}
+
+/** A key bound to a word. `code` is KeyboardEvent.key: remotes and pedals send PageDown, arrows or letters. */
+export type KeyBindings = Readonly<Record<string, string>>;
+
+export interface Settings {
+  readonly volume: number;
+  readonly mode: 'sound' | 'flash' | 'both';
+  readonly speakCalls: boolean;
+  readonly keys: KeyBindings;
+  readonly handler: string;
+  readonly place: string;
+  readonly limits: Limits;
+}
+
+export type LibraryEvent =
+  | Stored<'dog-saved', Dog>
+  | Stored<'plan-saved', Plan>
+  | Stored<'sound-taught', TaughtSound>
+  | Stored<'sound-removed', { readonly of: string }>
+  | Stored<'settings-saved', Settings>;
+
+export type StoredEvent = SessionEvent | LibraryEvent;
+
+/** What the core hands out to be kept: everything but the stamp. */
+export type Draft<E extends StoredEvent = StoredEvent> = E extends StoredEvent ? Pick<E, 'type' | 'body'> : never;
+
+/** Who writes, and when. The caller owns clock and counter; the core only copies them. */
+export interface Stamp {
+  readonly device: string;
+  /** The number of the next event of this device. */
+  readonly seq: number;
+  readonly session: string | null;
+  readonly at: IsoTime;
+  readonly monoMs: Milliseconds;
+}
+
+/** Makes a draft an event, and moves the stamp on by one. */
+export function stampEvent<D extends Draft>(
+  draft: D,
+  stamp: Stamp,
+): { event: Extract<StoredEvent, { type: D['type'] }>; next: Stamp } {
+  const { device, seq, session, at, monoMs } = stamp;
+  const event = { id: `${device}:${seq}`, device, seq, session, type: draft.type, version: 1, at, monoMs, body: draft.body };
+  return { event: event as unknown as Extract<StoredEvent, { type: D['type'] }>, next: { ...stamp, seq: seq + 1 } };
+}

@@ -1,0 +1,179 @@
+/** Folds the events of one session into what it looks like now; live screen, review, exports and tests all read this fold. */
+import type { Call } from './call.ts';
+import { applyCall, countRep, type Standing, stepOf } from './criterion.ts';
+import type { EarState, SessionEvent, SessionStart } from './event.ts';
+import { standAt } from './next-start.ts';
+import { criterionS, type Step } from './plan.ts';
+import { breakOff, type EndedRep, hearInRep, type Phase, type Question, WAITING } from './rep.ts';
+import type { Seconds } from './units.ts';
+import type { Heard, Unsure } from './word.ts';
+
+/** A rep with its place in the session. */
+export interface Rep extends EndedRep {
+  /** 1 for the first. */
+  readonly n: number;
+  readonly step: Step;
+  readonly isWarmUp: boolean;
+  /** The event that ended it. */
+  readonly endedBy: string;
+  readonly calls: readonly Call[];
+}
+
+/** What happened to a session: enough for any screen. Times are seconds on the session clock. */
+export interface SessionState {
+  /** Every event, undone ones too, in the order written. */
+  readonly log: readonly SessionEvent[];
+  readonly start: SessionStart;
+  readonly startedAt: string;
+  readonly phase: Phase;
+  readonly reps: readonly Rep[];
+  readonly standing: Standing;
+  readonly question: Question | null;
+  readonly lastHeard: Heard | null;
+  readonly lastUnsure: Unsure | null;
+  readonly ear: EarState;
+  /** The latest moment that any event names, s. */
+  readonly latestS: Seconds;
+  /** Time spent paused so far, s. */
+  readonly pausedS: Seconds;
+}
+
+/** A log that no session can be made of. The caller shows it; nothing is dropped. */
+export interface BadLog {
+  readonly kind: 'empty' | 'no-start' | 'two-starts';
+  readonly at: string;
+}
+
+/** Events whose effect stands: neither taken back nor caused by one that was. */
+export function standingEvents(log: readonly SessionEvent[]): readonly SessionEvent[] {
+  const undone = undoneIds(log);
+  return log.filter((event) => !undone.has(event.id) && !(event.type === 'called' && undone.has(event.body.because)));
+}
+
+/** Later takes back earlier: an undo that is itself undone no longer counts. */
+export function undoneIds(log: readonly SessionEvent[]): ReadonlySet<string> {
+  const undone = new Set<string>();
+  for (const event of log.toReversed()) if (event.type === 'undone' && !undone.has(event.id)) undone.add(event.body.of);
+  return undone;
+}
+
+/** The whole session from its log. */
+export function fold(log: readonly SessionEvent[]): { ok: true; state: SessionState } | { ok: false; problem: BadLog } {
+  const [first, ...rest] = log;
+  if (!first) return { ok: false, problem: { kind: 'empty', at: '' } };
+  if (first.type !== 'session-started') return { ok: false, problem: { kind: 'no-start', at: first.id } };
+  const second = rest.find((event) => event.type === 'session-started');
+  if (second) return { ok: false, problem: { kind: 'two-starts', at: second.id } };
+  const state = standingEvents(rest).reduce(reduce, begin(first));
+  return { ok: true, state: { ...state, log } };
+}
+
+function begin(event: SessionEvent & { type: 'session-started' }): SessionState {
+  return {
+    log: [event],
+    start: event.body,
+    startedAt: event.at,
+    phase: WAITING,
+    reps: [],
+    standing: standAt(event.body),
+    question: null,
+    lastHeard: null,
+    lastUnsure: null,
+    ear: 'off',
+    latestS: 0,
+    pausedS: 0,
+  };
+}
+
+/** One more event. Undoing looks back over the whole log, so it folds anew. */
+export function append(state: SessionState, event: SessionEvent): SessionState {
+  const log = [...state.log, event];
+  if (event.type !== 'undone') return { ...reduce(state, event), log };
+  const again = fold(log);
+  if (!again.ok) throw new Error(`fold: a log that began well cannot go bad (${again.problem.kind})`);
+  return again.state;
+}
+
+function reduce(state: SessionState, event: SessionEvent): SessionState {
+  switch (event.type) {
+    case 'word-heard':
+      return hear(state, event.body, event.id);
+    case 'called':
+      return call(state, event.body);
+    case 'word-unsure':
+      return { ...state, lastUnsure: event.body, latestS: Math.max(state.latestS, event.body.endedAtS) };
+    case 'paused':
+      return pause(state, event.body.atS, event.id);
+    case 'resumed':
+      return resume(state, event.body.atS);
+    case 'ear-changed':
+      return { ...state, ear: event.body.state, latestS: Math.max(state.latestS, event.body.atS) };
+    case 'session-ended':
+      return end(state, event.body.atS, event.id);
+    case 'session-started':
+    case 'undone':
+      return state;
+  }
+}
+
+function hear(state: SessionState, heard: Heard, id: string): SessionState {
+  const { phase, rep, question } = hearInRep(state.phase, heard, criterionS(stepOf(state.standing)));
+  const next = {
+    ...state,
+    phase,
+    question,
+    lastHeard: heard,
+    lastUnsure: null,
+    latestS: Math.max(state.latestS, heard.endedAtS),
+  };
+  return rep ? withRep(next, rep, id) : next;
+}
+
+function withRep(state: SessionState, rep: EndedRep, endedBy: string): SessionState {
+  const { standing, reps } = state;
+  const full: Rep = {
+    ...rep,
+    n: reps.length + 1,
+    step: stepOf(standing),
+    isWarmUp: standing.warmUp !== null,
+    endedBy,
+    calls: [],
+  };
+  return { ...state, standing: countRep(standing, rep), reps: [...reps, full] };
+}
+
+function call(state: SessionState, body: Call & { because: string }): SessionState {
+  const { because, ...made } = body;
+  const reps = state.reps.map((rep) => (rep.endedBy === because ? { ...rep, calls: [...rep.calls, made] } : rep));
+  return { ...state, reps, standing: applyCall(state.standing, made) };
+}
+
+function pause(state: SessionState, atS: Seconds, id: string): SessionState {
+  if (state.phase.phase === 'paused' || state.phase.phase === 'ended') return state;
+  const rep = breakOff(state.phase, atS, 'paused');
+  const paused = {
+    ...state,
+    phase: { phase: 'paused', sinceS: atS } as const,
+    question: null,
+    latestS: Math.max(state.latestS, atS),
+  };
+  return rep ? withRep(paused, rep, id) : paused;
+}
+
+function resume(state: SessionState, atS: Seconds): SessionState {
+  if (state.phase.phase !== 'paused') return state;
+  const pausedS = state.pausedS + Math.max(0, atS - state.phase.sinceS);
+  return { ...state, phase: WAITING, pausedS, latestS: Math.max(state.latestS, atS) };
+}
+
+function end(state: SessionState, atS: Seconds, id: string): SessionState {
+  const whole = state.phase.phase === 'paused' ? resume(state, atS) : state;
+  const rep = breakOff(whole.phase, atS, 'finished');
+  const ended = { ...whole, phase: { phase: 'ended' } as const, question: null, latestS: Math.max(whole.latestS, atS) };
+  return rep ? withRep(ended, rep, id) : ended;
+}
+
+/** Did the latest trial lift? Decides whether the next session starts lower. */
+export function endedOnLift(state: SessionState): boolean {
+  return state.reps.findLast((rep) => rep.outcome === 'kept' || rep.outcome === 'lifted')?.outcome === 'lifted';
+}

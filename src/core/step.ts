@@ -1,0 +1,152 @@
+/** The core's one entrance: what was heard goes in, what to keep and what to do comes out. No clock, no chance. */
+import type { Call } from './call.ts';
+import { decide, overrule, stepOf } from './criterion.ts';
+import {
+  type Draft,
+  type EarState,
+  type PauseReason,
+  type SessionEvent,
+  type SessionStart,
+  type Stamp,
+  stampEvent,
+} from './event.ts';
+import { append, fold, type SessionState, undoneIds } from './fold.ts';
+import { criterionS } from './plan.ts';
+import type { Question } from './rep.ts';
+import type { Seconds } from './units.ts';
+import type { Heard, Unsure } from './word.ts';
+
+export type Input =
+  | { readonly kind: 'heard'; readonly heard: Heard }
+  | { readonly kind: 'unsure'; readonly unsure: Unsure }
+  | { readonly kind: 'ear'; readonly atS: Seconds; readonly ear: string; readonly state: EarState }
+  | { readonly kind: 'pause'; readonly atS: Seconds; readonly why: PauseReason }
+  | { readonly kind: 'resume'; readonly atS: Seconds }
+  | { readonly kind: 'end'; readonly atS: Seconds; readonly why: 'handler' | 'abandoned' };
+
+/** What the shell carries out. `keep` comes first and is written before anything is shown. */
+export type Effect =
+  | { readonly do: 'keep'; readonly event: SessionEvent }
+  | { readonly do: 'startBeats'; readonly sinceS: Seconds; readonly criterionS: Seconds }
+  | { readonly do: 'stopBeats'; readonly atS: Seconds }
+  | { readonly do: 'call'; readonly call: Call }
+  | { readonly do: 'ask'; readonly question: Question }
+  | { readonly do: 'sayUnsure'; readonly unsure: Unsure };
+
+export interface Stepped {
+  readonly state: SessionState;
+  readonly effects: readonly Effect[];
+  /** The stamp for the next event of this device. */
+  readonly stamp: Stamp;
+}
+
+/** Opens a session. */
+export function start(body: SessionStart, stamp: Stamp): Stepped {
+  const { event, next } = stampEvent({ type: 'session-started', body } as const, stamp);
+  const folded = fold([event]);
+  if (!folded.ok) throw new Error(`step: a fresh session did not fold (${folded.problem.kind})`);
+  return { state: folded.state, effects: [{ do: 'keep', event }], stamp: next };
+}
+
+/** What one input does to a session. */
+export function step(state: SessionState, input: Input, stamp: Stamp): Stepped {
+  const drafts = draftsFor(state, input);
+  const kept = drafts.reduce(keep, { state, effects: [], stamp });
+  return { ...kept, effects: [...kept.effects, ...sounds(state, kept.state, input)] };
+}
+
+function keep({ state, effects, stamp }: Stepped, draft: Draft<SessionEvent>): Stepped {
+  const { event, next } = stampEvent(draft, stamp);
+  const kept: Stepped = {
+    state: append(state, event as SessionEvent),
+    effects: [...effects, { do: 'keep', event: event as SessionEvent }],
+    stamp: next,
+  };
+  return callsAfter(state, kept).reduce((so, call) => keepCall(so, call, event.id), kept);
+}
+
+function keepCall({ state, effects, stamp }: Stepped, call: Call, because: string): Stepped {
+  const { event, next } = stampEvent({ type: 'called', body: { ...call, because } } as const, stamp);
+  return {
+    state: append(state, event),
+    effects: [...effects, { do: 'keep', event }, ...(call.kind === 'begin' ? [] : [{ do: 'call', call } as const])],
+    stamp: next,
+  };
+}
+
+/** The engine speaks when a word of the handler has just ended a rep, or asked for another step. */
+function callsAfter(before: SessionState, { state, effects }: Stepped): readonly Call[] {
+  const latest = effects.at(-1);
+  if (latest?.do !== 'keep' || latest.event.type !== 'word-heard') return [];
+  const { word } = latest.event.body;
+  if (word === 'easier' || word === 'harder') return overruled(state, word);
+  const rep = state.reps[before.reps.length];
+  return rep ? decide(before.standing, rep, rep.endAtS - state.pausedS, state.start.limits) : [];
+}
+
+function overruled(state: SessionState, word: 'easier' | 'harder'): readonly Call[] {
+  const call = state.phase.phase === 'waiting' ? overrule(state.standing, word) : null;
+  return call ? [call] : [];
+}
+
+function draftsFor(state: SessionState, input: Input): readonly Draft<SessionEvent>[] {
+  if (state.phase.phase === 'ended' && input.kind !== 'heard') return [];
+  switch (input.kind) {
+    case 'heard':
+      return draftsForWord(state, input.heard);
+    case 'unsure':
+      return state.phase.phase === 'paused' ? [] : [{ type: 'word-unsure', body: input.unsure }];
+    case 'ear':
+      return [{ type: 'ear-changed', body: { atS: input.atS, ear: input.ear, state: input.state } }];
+    case 'pause':
+      return state.phase.phase === 'paused' ? [] : [{ type: 'paused', body: { atS: input.atS, why: input.why } }];
+    case 'resume':
+      return state.phase.phase === 'paused' ? [{ type: 'resumed', body: { atS: input.atS } }] : [];
+    case 'end':
+      return [{ type: 'session-ended', body: { atS: input.atS, why: input.why } }];
+  }
+}
+
+function draftsForWord(state: SessionState, heard: Heard): readonly Draft<SessionEvent>[] {
+  const { phase } = state.phase;
+  if (phase === 'ended') return heard.word === 'undo' ? draftsForUndo(state) : [];
+  switch (heard.word) {
+    case 'undo':
+      return draftsForUndo(state);
+    case 'pause':
+      return phase === 'paused' ? [] : [{ type: 'paused', body: { atS: heard.startedAtS, why: 'handler' } }];
+    case 'resume':
+      return phase === 'paused' ? [{ type: 'resumed', body: { atS: heard.startedAtS } }] : [];
+    case 'finish':
+      return [{ type: 'session-ended', body: { atS: heard.startedAtS, why: 'handler' } }];
+    default:
+      // A pause is for talking: nothing said in it can become a rep.
+      return phase === 'paused' ? [] : [{ type: 'word-heard', body: heard }];
+  }
+}
+
+/** Takes back the latest thing the handler did that still stands; again takes back the one before. */
+function draftsForUndo(state: SessionState): readonly Draft<SessionEvent>[] {
+  const undone = undoneIds(state.log);
+  const last = state.log.findLast((event) => canUndo(event) && !undone.has(event.id));
+  return last ? [{ type: 'undone', body: { of: last.id } }] : [];
+}
+
+function canUndo(event: SessionEvent): boolean {
+  return (
+    event.type === 'word-heard' || event.type === 'session-ended' || (event.type === 'paused' && event.body.why === 'handler')
+  );
+}
+
+function sounds(before: SessionState, after: SessionState, input: Input): readonly Effect[] {
+  const effects: Effect[] = [];
+  const wasHolding = before.phase.phase === 'holding' ? before.phase : null;
+  const isHolding = after.phase.phase === 'holding' ? after.phase : null;
+  const changed = wasHolding?.sinceS !== isHolding?.sinceS;
+  if (wasHolding && changed) effects.push({ do: 'stopBeats', atS: after.latestS });
+  if (isHolding && changed)
+    effects.push({ do: 'startBeats', sinceS: isHolding.sinceS, criterionS: criterionS(stepOf(after.standing)) });
+  if (after.question && after.question !== before.question) effects.push({ do: 'ask', question: after.question });
+  if (input.kind === 'unsure' && after.lastUnsure === input.unsure) effects.push({ do: 'sayUnsure', unsure: input.unsure });
+  return effects;
+}

@@ -84,6 +84,6 @@ export function events(played: Played): readonly SessionEvent[] {
 /** The calls so far, as `raise hold-1` or `rest second-return`. */
 export function calls(played: Played): readonly string[] {
   return played.state.reps.flatMap((rep) =>
-    rep.calls.map((call) => `${call.kind} ${call.kind === 'rest' ? call.reasons.at(-1)?.kind : call.toStepId}`),
+    rep.calls.map((call) => `${call.kind} ${call.kind === 'rest' ? call.reasons[0]?.kind : call.toStepId}`),
   );
 }

@@ -120,10 +120,10 @@ export function decide(before: Standing, rep: EndedRep, practisedS: Seconds, lim
       ? moveAfter(before, answerTo(before, rep.outcome === 'kept'))
       : [];
   const after = moves.reduce(applyCall, counted);
-  const reason = moves.some((call) => call.kind === 'rest')
-    ? null
-    : restReason(after, moves, rep.outcome === 'lifted' ? areaOf(stepOf(before)) : null, practisedS, limits);
-  return reason === null ? moves : [...moves, here(after, 'rest', [reason])];
+  if (moves.some((call) => call.kind === 'rest')) return moves;
+  const liftedIn = rep.outcome === 'lifted' ? areaOf(stepOf(before)) : null;
+  const reasons = restReasons(after, moves, liftedIn, practisedS, limits);
+  return reasons.length === 0 ? moves : [...moves, here(after, 'rest', reasons)];
 }
 
 function here(standing: Standing, kind: Call['kind'], reasons: readonly Reason[]): Call {
@@ -145,7 +145,7 @@ function moveAfter(standing: Standing, { verdict, because }: Answer<Trials>): re
 
 function raiseFrom(standing: Standing, because: Reason): Call {
   const above = standing.steps[indexOfStep(standing.steps, standing.stepId) + 1];
-  if (!above) return here(standing, 'rest', [because, { kind: 'goal-reached' }]);
+  if (!above) return here(standing, 'rest', [{ kind: 'goal-reached' }, because]);
   return { ...here(standing, 'raise', [because]), toStepId: above.id };
 }
 
@@ -228,21 +228,19 @@ function restKey(reason: Reason): string {
   return reason.kind === 'area-alarm' ? `${reason.kind} ${reason.area} ${reason.level}` : reason.kind;
 }
 
-/** The first reason to stop that was not given yet today; the gravest first. `liftedIn`: the area of the lift just seen. */
-function restReason(
+/** Every reason to stop that was not given yet today, the gravest first. `liftedIn`: the area of the lift just seen. */
+function restReasons(
   after: Standing,
   moves: readonly Call[],
   liftedIn: BodyArea | null,
   practisedS: Seconds,
   limits: Limits,
-): RestReason | null {
-  const reasons = [
-    liftedIn && alarmReason(after, liftedIn),
-    ...tiredReasons(after.today),
-    ...spentReasons(after.today, practisedS, limits),
-  ];
+): readonly RestReason[] {
+  const alarm = liftedIn && alarmReason(after, liftedIn);
   const ahead = moves.some((call) => call.kind === 'raise') ? aheadReason(after.today, limits) : null;
-  return [...reasons, ahead].find((reason) => reason !== null && !after.today.rested.includes(restKey(reason))) ?? null;
+  return [alarm, ...tiredReasons(after.today), ...spentReasons(after.today, practisedS, limits), ahead].filter(
+    (reason) => reason !== null && !after.today.rested.includes(restKey(reason)),
+  ) as RestReason[];
 }
 
 function alarmReason(standing: Standing, area: BodyArea): RestReason | null {

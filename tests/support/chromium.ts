@@ -17,12 +17,17 @@ const FLAGS = [
 /** Sound may start before a tap: a test has no finger. */
 const SOUND_FLAGS = ['--autoplay-policy=no-user-gesture-required'];
 
-export const WHAT_TO_DO = [
-  'No Chromium was found. Do one of these, then run the tests again:',
-  '  - Debian or Ubuntu:  sudo apt-get install -y chromium',
-  '  - elsewhere:         npx playwright install chromium',
-  '  - already have one:  CHROMIUM_PATH=/path/to/chromium npm test',
-].join('\n');
+/** What a person does about a missing browser. */
+export function whatToDo(): string {
+  const named = process.env.CHROMIUM_PATH;
+  return [
+    named ? `CHROMIUM_PATH names no program that can be run: ${named}` : 'No Chromium was found, and none could be installed.',
+    'Do one of these, then run the tests again:',
+    '  - Debian or Ubuntu:  sudo apt-get update && sudo apt-get install -y chromium',
+    '  - elsewhere:         npx playwright install chromium',
+    '  - already have one:  CHROMIUM_PATH=/path/to/chromium npm test',
+  ].join('\n');
+}
 
 function runs(path: string | undefined): path is string {
   if (!path || !existsSync(path)) return false;
@@ -73,6 +78,6 @@ export function launchOptions(microphoneWav?: string): { executablePath?: string
 /** Starts a headless browser, with a recording as its microphone when one is given. */
 export async function launchChromium(how: { microphoneWav?: string } = {}): Promise<Browser> {
   const options = launchOptions(how.microphoneWav);
-  if (!options.executablePath) throw new Error(WHAT_TO_DO);
+  if (!options.executablePath) throw new Error(whatToDo());
   return chromium.launch(options);
 }

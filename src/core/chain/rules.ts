@@ -21,13 +21,13 @@ function firstFound(patterns: readonly Pattern[], trials: Trials): Reason | null
   return null;
 }
 
-function counting({ last }: Trials): Reason {
+function counting(last: readonly boolean[]): Reason {
   const kept = last.filter(Boolean).length;
   return { kind: 'counting', kept, lifts: last.length - kept, of: last.length };
 }
 
 /** The outcomes as K and L, oldest first. Enough for any rule of patterns: while fewer than the window were held, its length is the count. */
-function outcomesKey({ last }: Trials): string {
+function outcomesKey(last: readonly boolean[]): string {
   return last.map((kept) => (kept ? 'K' : 'L')).join('');
 }
 
@@ -40,17 +40,20 @@ export function sliding(name: string, raise: readonly Pattern[], back: readonly 
   return {
     name,
     start: NO_TRIALS,
-    key: outcomesKey,
+    key: ({ last }) => outcomesKey(last),
     next: (state, kept) => {
       const trials = push(state, kept, window);
       const up = firstFound(raise, trials);
       if (up) return { verdict: 'raise', because: up, state: NO_TRIALS };
       const down = firstFound(back, trials);
       if (down) return { verdict: 'return', because: down, state: NO_TRIALS };
-      return stay(counting(trials), trials);
+      return stay(counting(trials.last), trials);
     },
   };
 }
+
+/** Longest window of a free rule; 2^10 outcomes are the most that the exact chain is asked to look at. */
+export const LONGEST_SLIDING = 10;
 
 const NINE: readonly Pattern[] = [keptRunning(9, { kind: 'nine-straight', kept: 9 }), keptOfLast(9, 10, 'nine-of-ten')];
 
@@ -88,13 +91,11 @@ export const threeUpOneBack: Machine = inARow(3);
  */
 export const fourOfFive: Machine = sliding('four of five, sliding', [keptOfLast(4, 5)], STEADY_BACK);
 
-/** `n` kept in a row raise; one lift returns. */
+/** `n` kept in a row raise; one lift returns. @throws RangeError unless n is a whole number from 1 to LONGEST_SLIDING. */
 export function inARow(n: number): Machine {
+  refuseBadWindow(n, n, LONGEST_SLIDING);
   return sliding(`${n} in a row, one lift back`, [keptRunning(n)], [liftsRunning(1, { kind: 'one-lift' })]);
 }
-
-/** Longest window of a free rule; 2^10 outcomes are the most that the exact chain is asked to look at. */
-export const LONGEST_SLIDING = 10;
 
 /**
  * At least `kept` of the last `of` trials raise, wherever the window lies, once `of` trials were held.
@@ -109,30 +110,47 @@ export function slidingKOfM(kept: number, of: number, back: readonly Pattern[] =
 /** Longest block of a free rule; a block needs only its counts, so it may be longer than a sliding window. */
 export const LONGEST_BLOCK = 20;
 
+/** How a block rule goes back; without either it never does. */
+export interface BlockBack {
+  /** At a block's end: so many kept or fewer return. */
+  readonly returnAt?: number;
+  /** After any trial, looking back across the ends of blocks but not of visits. */
+  readonly patterns?: readonly Pattern[];
+}
+
 /**
- * Looks only when `of` trials are complete: `raiseAt` kept or more raise, `returnAt` kept or fewer return, else a fresh block begins.
- * @param returnAt most kept that still returns; null: a block never returns.
+ * Raises only when `of` trials are complete and `raiseAt` or more of them kept; else, if nothing returns, a fresh block begins.
  * @throws RangeError unless returnAt < raiseAt <= of <= LONGEST_BLOCK, whole numbers.
  */
-export function blocksKOfM(raiseAt: number, of: number, returnAt: number | null = null): Machine {
+export function blocksKOfM(raiseAt: number, of: number, back: BlockBack = {}): Machine {
   refuseBadWindow(raiseAt, of, LONGEST_BLOCK);
-  if (returnAt !== null && !(Number.isInteger(returnAt) && returnAt >= 0 && returnAt < raiseAt))
+  const { returnAt = -1, patterns = [] } = back;
+  if (!(Number.isInteger(returnAt) && returnAt < raiseAt))
     throw new RangeError(`a block that raises at ${raiseAt} cannot return at ${returnAt}`);
+  const window = Math.max(0, ...patterns.map((pattern) => pattern.window));
   return {
     name: `${raiseAt} of ${of}, blocks`,
     start: NO_TRIALS,
-    key: ({ count, kept }) => `${kept}/${count}`,
-    next: (state, kept) => judgeBlock(push(state, kept, of), raiseAt, of, returnAt),
+    key: ({ last, count, kept }) => `${kept}/${count} ${window > 0 ? outcomesKey(last.slice(-window)) : ''}`,
+    next: (state, kept) => {
+      const block = push(state, kept, Math.max(window, of));
+      return judgeBlockEnd(block, raiseAt, of, returnAt) ?? judgeInBlock(block, of, patterns);
+    },
   };
 }
 
-function judgeBlock(block: Trials, raiseAt: number, of: number, returnAt: number | null): Answer<Trials> {
-  const { count, kept } = block;
-  if (count < of) return stay(counting(block), block);
+function judgeBlockEnd({ count, kept }: Trials, raiseAt: number, of: number, returnAt: number): Answer<Trials> | null {
+  if (count < of) return null;
   if (kept >= raiseAt) return { verdict: 'raise', because: { kind: 'kept-of-block', kept, of }, state: NO_TRIALS };
-  if (returnAt !== null && kept <= returnAt)
-    return { verdict: 'return', because: { kind: 'lifts-of-block', lifts: of - kept, of }, state: NO_TRIALS };
-  return stay({ kind: 'block-undecided', kept, of }, NO_TRIALS);
+  if (kept > returnAt) return null;
+  return { verdict: 'return', because: { kind: 'lifts-of-block', lifts: of - kept, of }, state: NO_TRIALS };
+}
+
+function judgeInBlock(block: Trials, of: number, patterns: readonly Pattern[]): Answer<Trials> {
+  const down = firstFound(patterns, block);
+  if (down) return { verdict: 'return', because: down, state: NO_TRIALS };
+  if (block.count < of) return stay(counting(block.last.slice(-block.count)), block);
+  return stay({ kind: 'block-undecided', kept: block.kept, of }, { last: block.last, count: 0, kept: 0 });
 }
 
 function refuseBadWindow(kept: number, of: number, longest: number): void {
@@ -155,7 +173,8 @@ export interface SequentialScores {
 
 /**
  * Wald's sequential test of .7 against .9 with both errors .2 (Wald 1947), on whole numbers: log(.9/.7) : log(.3/.1) = 1 : 4.371, here 8 : 35,
- * and log(.8/.2) is 44.13 of the same units, so 45. A test says up to which trial this decides as the logarithms do.
+ * and log(.8/.2) is 44.13 of the same units, so 45. A test says that for 69 trials
+ * this decides as the logarithms do; few visits last that long.
  */
 export const WALD_SCORES: SequentialScores = { kept: 8, lift: 35, raiseAt: 45, returnAt: -45 };
 
@@ -181,7 +200,7 @@ function judgeScore(
     return { verdict: 'raise', because: { kind: 'evidence-for', ...counts, needed: raiseAt }, state: NO_TRIALS };
   if (score <= returnAt)
     return { verdict: 'return', because: { kind: 'evidence-against', ...counts, needed: returnAt }, state: NO_TRIALS };
-  return stay(counting(trials), trials);
+  return stay(counting(trials.last), trials);
 }
 
 /** Wald's test of .7 against .9. */

@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
 
 /** The page talks to its own origin and to nobody else; nothing inline runs. */
 const CONTENT_POLICY = {
@@ -22,8 +23,8 @@ const CONTENT_POLICY = {
 /** Hot reloading injects inline scripts and styles, so only the development server allows them. */
 const DEVELOPMENT_POLICY = { ...CONTENT_POLICY, 'script-src': "'self' 'unsafe-inline'", 'style-src': "'self' 'unsafe-inline'" };
 
-/** What the app uses: the microphone, the wake lock, sound, and sharing a backup from a phone. */
-const ALLOWED_FEATURES = ['microphone', 'screen-wake-lock', 'autoplay', 'web-share'];
+/** What the app uses. Sharing a backup from a phone is left at its default: not every Chromium knows its name. */
+const ALLOWED_FEATURES = ['microphone', 'screen-wake-lock', 'autoplay'];
 
 /** What it never uses. Only names that browsers know: an unknown one is a warning on every page. */
 const REFUSED_FEATURES = [
@@ -83,6 +84,33 @@ function policyInPage(): Plugin {
   };
 }
 
+/** Makes the app installable and whole without a network. An update waits until the person wants it. */
+function offline(): Plugin[] {
+  return VitePWA({
+    registerType: 'prompt',
+    // main.tsx registers it, by virtual:pwa-register: nothing is injected into the page.
+    injectRegister: false,
+    workbox: { globPatterns: ['**/*.{html,js,css,wav,woff2,svg,png,bin}'], maximumFileSizeToCacheInBytes: 4 << 20 },
+    manifest: {
+      name: 'Stillbeat',
+      short_name: 'Stillbeat',
+      description: 'Practise holding still by voice. Everything stays on this device.',
+      id: './',
+      start_url: './',
+      scope: './',
+      display: 'standalone',
+      background_color: '#f5f7f6',
+      theme_color: '#0f766e',
+      icons: [
+        { src: 'icon.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'any' },
+        { src: 'icon-192.png', sizes: '192x192', type: 'image/png', purpose: 'any' },
+        { src: 'icon-512.png', sizes: '512x512', type: 'image/png', purpose: 'any' },
+        { src: 'icon-maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+      ],
+    },
+  });
+}
+
 /** A certificate that the phone trusts, when both paths are given (see `npm start -- --help`). */
 function certificate(): { https: { cert: Buffer; key: Buffer } } | undefined {
   const { STILLBEAT_CERT: cert, STILLBEAT_KEY: key } = process.env;
@@ -92,7 +120,9 @@ function certificate(): { https: { cert: Buffer; key: Buffer } } | undefined {
 export default defineConfig({
   // Relative, so that the built folder works under any path of any static host. Screens are therefore routed by hash.
   base: './',
-  plugins: [react(), policyInPage()],
+  plugins: [react(), policyInPage(), offline()],
+  // The top level has no public folder: what keeps its name in the build is the icons.
+  publicDir: 'src/icons',
   build: {
     target: 'es2023',
     // A worklet inlined as data: would break the policy above.

@@ -1,0 +1,42 @@
+/** Looks at the built app from outside: it opens in silence, alone, and without a network. */
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { type OpenedApp, openApp } from '../support/open-app.ts';
+
+let app: OpenedApp;
+
+beforeEach(async () => {
+  app = await openApp();
+});
+
+afterEach(() => app.close());
+
+describe('the built app', () => {
+  test('opens on a screen with something to read', async () => {
+    await app.page.waitForFunction(() => (document.getElementById('root')?.textContent ?? '').length > 0);
+    expect(await app.page.title()).toContain('Stillbeat');
+  });
+
+  test('opens again without a network after one visit', async () => {
+    await app.page.evaluate(async () => {
+      await navigator.serviceWorker.register('./sw.js');
+      await navigator.serviceWorker.ready;
+    });
+    await app.context.setOffline(true);
+    await app.page.reload();
+    await app.page.waitForFunction(() => (document.getElementById('root')?.textContent ?? '').length > 0);
+  });
+
+  test('is refused an inline script and a request to another host', async () => {
+    const ran = await app.page.evaluate(async () => {
+      const script = document.createElement('script');
+      script.textContent = 'window.inlineRan = true';
+      document.head.append(script);
+      const foreign = await fetch('https://example.invalid/').catch(() => 'refused');
+      return { inline: 'inlineRan' in window, foreign };
+    });
+    expect(ran).toEqual({ inline: false, foreign: 'refused' });
+    const refusals = app.complaints.splice(0);
+    expect(refusals.filter((line) => !/Content Security Policy/.test(line))).toEqual([]);
+    expect(refusals.length).toBeGreaterThanOrEqual(2);
+  });
+});

@@ -128,13 +128,15 @@ export function blocksKOfM(raiseAt: number, of: number, back: BlockBack = {}): M
   if (!(Number.isInteger(returnAt) && returnAt < raiseAt))
     throw new RangeError(`a block that raises at ${raiseAt} cannot return at ${returnAt}`);
   const window = Math.max(0, ...patterns.map((pattern) => pattern.window));
+  // What no pattern looks back on is forgotten, so that without patterns the order inside a block leaves no trace.
+  const tail = (last: readonly boolean[]) => (window > 0 ? last.slice(-window) : []);
   return {
     name: `${raiseAt} of ${of}, blocks`,
     start: NO_TRIALS,
-    key: ({ last, count, kept }) => `${kept}/${count} ${window > 0 ? outcomesKey(last.slice(-window)) : ''}`,
+    key: ({ last, count, kept }) => `${kept}/${count} ${outcomesKey(tail(last))}`,
     next: (state, kept) => {
       const block = push(state, kept, Math.max(window, of));
-      return judgeBlockEnd(block, raiseAt, of, returnAt) ?? judgeInBlock(block, of, patterns);
+      return judgeBlockEnd(block, raiseAt, of, returnAt) ?? judgeInBlock(block, of, patterns, tail(block.last));
     },
   };
 }
@@ -146,11 +148,11 @@ function judgeBlockEnd({ count, kept }: Trials, raiseAt: number, of: number, ret
   return { verdict: 'return', because: { kind: 'lifts-of-block', lifts: of - kept, of }, state: NO_TRIALS };
 }
 
-function judgeInBlock(block: Trials, of: number, patterns: readonly Pattern[]): Answer<Trials> {
+function judgeInBlock(block: Trials, of: number, patterns: readonly Pattern[], tail: readonly boolean[]): Answer<Trials> {
   const down = firstFound(patterns, block);
   if (down) return { verdict: 'return', because: down, state: NO_TRIALS };
   if (block.count < of) return stay(counting(block.last.slice(-block.count)), block);
-  return stay({ kind: 'block-undecided', kept: block.kept, of }, { last: block.last, count: 0, kept: 0 });
+  return stay({ kind: 'block-undecided', kept: block.kept, of }, { last: tail, count: 0, kept: 0 });
 }
 
 function refuseBadWindow(kept: number, of: number, longest: number): void {

@@ -16,6 +16,8 @@ export function longestSpeechS(words: string): Seconds {
 }
 
 export function createSpeaker(volume: () => Share, language: () => string): Speaker {
+  // Asked for early: most browsers give an empty list at first, and fetch the voices only then.
+  localVoice(language());
   return {
     say: (words) => {
       const voice = localVoice(language());

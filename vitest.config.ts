@@ -19,6 +19,8 @@ export default defineConfig({
           environment: 'node',
           include: ['tests/**/*.test.ts'],
           exclude: [DOM, BROWSER, E2E],
+          // Some start a program; on two busy cores that takes longer than the usual 5 s.
+          testTimeout: 30_000,
         },
       },
       {

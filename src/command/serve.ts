@@ -103,19 +103,23 @@ function boundPort(server: PreviewServer): number {
   return typeof address === 'object' && address ? address.port : DEFAULT_PORT;
 }
 
-function tell(server: PreviewServer): void {
-  const scheme = server.config.preview.https ? 'https' : 'http';
-  const port = boundPort(server);
+/** How a phone on the same network gets the app: over HTTPS, else it gives no microphone. */
+function wayForPhone(isSecure: boolean, port: number): string {
   const phone = networkAddress();
+  if (isSecure) return `On a phone of the same network (with --host): https://${phone}:${port}/`;
+  return [
+    `A phone's microphone needs HTTPS. Once: mkcert -install; mkcert -cert-file cert.pem -key-file key.pem ${phone}; put rootCA.pem (mkcert -CAROOT) on the phone and trust it.`,
+    `Then: npm start -- --host --https --cert cert.pem --key key.pem; open https://${phone}:${port}/ on the phone, on the same network.`,
+  ].join('\n');
+}
+
+function tell(server: PreviewServer): void {
+  const isSecure = Boolean(server.config.preview.https);
+  const port = boundPort(server);
   // performance.now() starts with the process.
   const seconds = (performance.now() / 1000).toFixed(1);
-  console.log(`Stillbeat: ${scheme}://localhost:${port}/  (ready in ${seconds} s; Ctrl-C stops it)\n`);
-  console.log(
-    `A phone's microphone needs HTTPS. Once: mkcert -install; mkcert -cert-file cert.pem -key-file key.pem ${phone}; put rootCA.pem (mkcert -CAROOT) on the phone and trust it.`,
-  );
-  console.log(
-    `Then: npm start -- --host --https --cert cert.pem --key key.pem; open https://${phone}:${port}/ on the phone, on the same network.`,
-  );
+  console.log(`Stillbeat: ${isSecure ? 'https' : 'http'}://localhost:${port}/  (ready in ${seconds} s; Ctrl-C stops it)\n`);
+  console.log(wayForPhone(isSecure, port));
 }
 
 function stopOnSignal(server: PreviewServer): void {
@@ -128,6 +132,7 @@ function explain(error: unknown): string {
   if (error instanceof Refusal) return error.message;
   const { message } = error as Error;
   if (/Port \d+ is already in use/.test(message)) return `${message}. Try another with --port, or leave it out.`;
+  if (/PEM|SSL routines|key values mismatch/i.test(message)) return `The certificate or its key cannot be used: ${message}`;
   return `The app could not be built or served.\n${message}`;
 }
 

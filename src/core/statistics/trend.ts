@@ -55,8 +55,8 @@ export function mannKendall(values: readonly number[]): Trend {
   const s = kendallS(values);
   if (n < FEWEST_FOR_TREND) return { kind: 'too-few', n, s };
   const groups = tieGroups(values);
-  const pRise = kendallTail(groups, s);
-  const pFall = kendallTail(groups, -s);
+  const chances = inversions(groups);
+  const [pRise, pFall] = [tail(chances, s), tail(chances, -s)];
   return {
     kind: 'tested',
     n,
@@ -84,10 +84,13 @@ function tieGroups(values: readonly number[]): number[] {
   return [...sizes.values()];
 }
 
-/** Chance that S >= s when all orders of values with these groups of ties are equally likely; the distribution is symmetric. */
+/** Chance that S >= s when all orders of values with these groups of ties (1 for each untied value) are equally likely. */
 export function kendallTail(groups: readonly number[], s: number): number {
-  const chances = inversions(groups);
-  // With i falling pairs S = (pairs that are not tied) - 2 i, so S >= s means i <= (pairs - s) / 2.
+  return tail(inversions(groups), s);
+}
+
+/** With i falling pairs S = (pairs that are not tied) - 2 i, so S >= s means i <= (pairs - s) / 2. S is spread evenly about 0. */
+function tail(chances: readonly number[], s: number): number {
   const most = Math.floor((chances.length - 1 - s) / 2);
   return Math.min(
     1,
@@ -135,10 +138,8 @@ function mix(a: readonly number[], shift: number, weight: number, b: readonly nu
 
 function convolve(a: readonly number[], b: readonly number[]): number[] {
   const out = new Array<number>(a.length + b.length - 1).fill(0);
-  a.forEach((x, i) => {
-    b.forEach((y, j) => {
-      out[i + j] = (out[i + j] as number) + x * y;
-    });
-  });
+  // Plain loops: a year of sessions takes some 10^7 of these.
+  for (let i = 0; i < a.length; i++)
+    for (let j = 0; j < b.length; j++) out[i + j] = (out[i + j] as number) + (a[i] as number) * (b[j] as number);
   return out;
 }

@@ -20,8 +20,18 @@ const CONTENT_POLICY = {
   'form-action': "'none'",
 } as const;
 
+/**
+ * What the server adds: threads take their policy from the answer that carries them, and the listening worker compiles its
+ * kernel. The page itself still may not, because the policy written into it is the stricter one and both hold.
+ */
+const SERVED_POLICY = { ...CONTENT_POLICY, 'script-src': "'self' 'wasm-unsafe-eval'" };
+
 /** Hot reloading injects inline scripts and styles, so only the development server allows them. */
-const DEVELOPMENT_POLICY = { ...CONTENT_POLICY, 'script-src': "'self' 'unsafe-inline'", 'style-src': "'self' 'unsafe-inline'" };
+const DEVELOPMENT_POLICY = {
+  ...SERVED_POLICY,
+  'script-src': "'self' 'wasm-unsafe-eval' 'unsafe-inline'",
+  'style-src': "'self' 'unsafe-inline'",
+};
 
 /** What the app uses. Sharing a backup from a phone is left at its default: not every Chromium knows its name. */
 const ALLOWED_FEATURES = ['microphone', 'screen-wake-lock', 'autoplay'];
@@ -131,5 +141,5 @@ export default defineConfig({
   },
   worker: { format: 'es' },
   server: { headers: headers(DEVELOPMENT_POLICY), ...certificate() },
-  preview: { headers: headers(CONTENT_POLICY), ...certificate() },
+  preview: { headers: headers(SERVED_POLICY), ...certificate() },
 });

@@ -8,6 +8,11 @@ const DOM = 'tests/**/*.dom.test.{ts,tsx}';
 const BROWSER = 'tests/**/*.browser.test.{ts,tsx}';
 const E2E = 'tests/e2e/**/*.e2e.test.ts';
 
+const BUNDLED_FIRST = [
+  ...['react', 'react/jsx-runtime', 'react/jsx-dev-runtime', 'react-dom', 'react-dom/client', '@testing-library/react'],
+  ...['howler', 'dexie', 'zustand', 'wouter', 'valibot', 'fft.js', 'd3-scale', 'd3-shape', 'axe-core'],
+];
+
 export default defineConfig({
   plugins: [react()],
   test: {
@@ -34,6 +39,8 @@ export default defineConfig({
       },
       {
         extends: true,
+        // Bundled before the first test: one found on the way would reload the page under a running test.
+        optimizeDeps: { include: BUNDLED_FIRST },
         test: {
           name: 'browser',
           include: [BROWSER],

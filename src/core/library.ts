@@ -1,0 +1,72 @@
+/** Folds what outlives sessions (dogs, plans, taught words, settings) into what stands now, and says in which order any events count. */
+import type { Dog, LibraryEvent, Settings, StoredEvent, TaughtSound } from './event.ts';
+import type { Plan } from './plan.ts';
+
+/** A taught take, and the event that taught it: `sound-removed` names it. */
+export interface Take extends TaughtSound {
+  readonly id: string;
+}
+
+export interface Library {
+  /** In the order in which each was first saved. */
+  readonly dogs: readonly Dog[];
+  readonly plans: readonly Plan[];
+  /** Every take that was not removed, in the order taught. */
+  readonly sounds: readonly Take[];
+  /** null: never saved on any device. */
+  readonly settings: Settings | null;
+}
+
+/** One handler's takes by word, in the order taught. */
+export function takesOf(library: Library, handler: string): ReadonlyMap<string, readonly Take[]> {
+  const takes = new Map<string, readonly Take[]>();
+  for (const take of library.sounds) if (take.handler === handler) takes.set(take.word, [...(takes.get(take.word) ?? []), take]);
+  return takes;
+}
+
+/** The library as it stands after these events, in whatever order they come. */
+export function foldLibrary(events: readonly LibraryEvent[]): Library {
+  const ordered = inOrder(events);
+  const dogs = new Map<string, Dog>();
+  const plans = new Map<string, Plan>();
+  const sounds = new Map<string, Take>();
+  let settings: Settings | null = null;
+  for (const { type, body, id } of ordered) {
+    if (type === 'dog-saved') dogs.set(body.id, body);
+    else if (type === 'plan-saved') plans.set(body.id, body);
+    else if (type === 'sound-taught') sounds.set(id, { ...body, id });
+    else if (type === 'settings-saved') settings = body;
+  }
+  // After all else: on merged logs a removal can stand before what it removes.
+  for (const { type, body } of ordered) if (type === 'sound-removed') sounds.delete(body.of);
+  return { dogs: [...dogs.values()], plans: [...plans.values()], sounds: [...sounds.values()], settings };
+}
+
+/**
+ * The one order in which events count: by the moment written, then device, then number. Two logs merged either way come out alike.
+ * A device's events keep the order of their numbers: an event counts as no earlier than the one before it on its device,
+ * so that a wall clock set back cannot bring an old save to the top.
+ */
+export function inOrder<E extends StoredEvent>(events: readonly E[]): readonly E[] {
+  const momentMs = moments(events);
+  return events.toSorted(
+    (a, b) => (momentMs.get(a) as number) - (momentMs.get(b) as number) || compareText(a.device, b.device) || a.seq - b.seq,
+  );
+}
+
+/** Wall-clock moment of each event, ms, never falling along one device. */
+function moments<E extends StoredEvent>(events: readonly E[]): ReadonlyMap<E, number> {
+  const latestMs = new Map<string, number>();
+  const momentMs = new Map<E, number>();
+  for (const event of events.toSorted((a, b) => a.seq - b.seq)) {
+    const ms = Math.max(latestMs.get(event.device) ?? 0, Date.parse(event.at) || 0);
+    latestMs.set(event.device, ms);
+    momentMs.set(event, ms);
+  }
+  return momentMs;
+}
+
+// Not localeCompare: the order must not hang on the language of the device.
+function compareText(a: string, b: string): number {
+  return a < b ? -1 : Number(a > b);
+}

@@ -1,0 +1,209 @@
+/** The only file that touches IndexedDB: its tables, their migrations, opening and reopening, and what its errors mean. */
+import { Dexie, type Table, type Transaction } from 'dexie';
+import type { StoredEvent } from '../core/event.ts';
+import type { Milliseconds } from '../core/units.ts';
+import { failure, type Result, type StoreProblem, success } from './problem.ts';
+import type { Rows, Shelf } from './shelf.ts';
+
+/** As stored since version 1: one append-only table of events, and the name of this device. */
+export interface StoredV1 {
+  readonly events: StoredEvent;
+  readonly meta: { readonly key: 'device'; readonly value: string };
+}
+
+interface Migration {
+  readonly version: number;
+  readonly stores: Readonly<Record<string, string>>;
+  readonly upgrade?: (transaction: Transaction) => PromiseLike<void>;
+}
+
+/** Append only: a version that has been out is never edited. Each has its fixture, tests/store/fixtures/v<version>.json. */
+export const MIGRATIONS: readonly Migration[] = [
+  { version: 1, stores: { events: '&id, session, [device+seq], type', meta: '&key' } },
+];
+
+/** Calls once after so long; returns how to call it off. */
+export type After = (ms: Milliseconds, then: () => void) => () => void;
+
+export interface DatabaseOptions {
+  readonly name: string;
+  readonly after: After;
+  /** Whose storage to use; the page's own when left out. */
+  readonly from?: { readonly indexedDB: IDBFactory; readonly IDBKeyRange: typeof IDBKeyRange };
+}
+
+/** Opening takes some ms, a slow phone a second; private windows of some browsers never answer. */
+export const OPEN_WITHIN_MS: Milliseconds = 5_000;
+/** A connection that was severed in the background can leave a request without any answer. */
+export const ANSWER_WITHIN_MS: Milliseconds = 15_000;
+
+const LATE = Symbol('no answer in time');
+
+/** Opens, and from then on opens again by itself: once for each piece of work whose connection broke. */
+export async function openDatabase(options: DatabaseOptions): Promise<Result<Shelf>> {
+  let connection = connect(options);
+  let closed = false;
+  const first = await connection;
+  if (!first.ok) return first;
+
+  async function reopened(broken: Result<Dexie>): Promise<Result<Dexie>> {
+    // Work that ran at the same time may have reopened already.
+    if ((await connection) === broken) {
+      if (broken.ok) broken.value.close();
+      connection = connect(options);
+    }
+    return connection;
+  }
+
+  async function run<T>(mode: 'r' | 'rw', work: (rows: Rows) => Promise<Result<T>>): Promise<Result<T>> {
+    if (closed) return failure({ kind: 'severed', cause: 'the store was closed' });
+    const before = await connection;
+    const once = await attempt(before, mode, work, options.after);
+    if (!once.mayReopen || closed) return once.result;
+    return (await attempt(await reopened(before), mode, work, options.after)).result;
+  }
+
+  return success({
+    read: (look) => run('r', async (rows) => success(await look(rows))),
+    write: (work) => run('rw', work),
+    close: () => {
+      closed = true;
+      void connection.then((last) => last.ok && last.value.close());
+    },
+  });
+}
+
+async function connect(options: DatabaseOptions): Promise<Result<Dexie>> {
+  const db = define(options);
+  let isBlocked = false;
+  db.on('blocked', () => {
+    isBlocked = true;
+    return false;
+  });
+  // Another tab upgrades or deletes: let go at once; the next piece of work finds out what became of it.
+  db.on('versionchange', () => {
+    db.close();
+    return false;
+  });
+  try {
+    const opened = await within(OPEN_WITHIN_MS, db.open(), options.after);
+    if (opened !== LATE && !isNewerThanUs(db)) return success(db);
+    db.close();
+    if (opened !== LATE) return failure({ kind: 'outdated' });
+    return failure(isBlocked ? { kind: 'blocked' } : { kind: 'unavailable', cause: `no answer in ${OPEN_WITHIN_MS} ms` });
+  } catch (error) {
+    const { problem } = meaningOf(error);
+    return failure(problem.kind === 'quota' ? problem : { kind: 'unavailable', cause: causeOf(error) });
+  }
+}
+
+function define({ name, from }: DatabaseOptions): Dexie {
+  // Strict: a rep is safe when the disk has it, also when the battery dies.
+  const db = new Dexie(name, { autoOpen: false, cache: 'disabled', chromeTransactionDurability: 'strict', ...from });
+  for (const { version, stores, upgrade } of MIGRATIONS) {
+    const defined = db.version(version).stores(stores);
+    if (upgrade) defined.upgrade(upgrade);
+  }
+  return db;
+}
+
+function isNewerThanUs(db: Dexie): boolean {
+  // dexie keeps ten times its version in the browser's number, and opens newer ones without a word.
+  return db.backendDB().version >= 10 * ((MIGRATIONS.at(-1)?.version ?? 0) + 1);
+}
+
+/** How it went, and whether it is worth another try on a new connection. */
+interface Attempt<T> {
+  readonly result: Result<T>;
+  readonly mayReopen: boolean;
+}
+
+async function attempt<T>(
+  connected: Result<Dexie>,
+  mode: 'r' | 'rw',
+  work: (rows: Rows) => Promise<Result<T>>,
+  after: After,
+): Promise<Attempt<T>> {
+  if (!connected.ok) return { result: connected, mayReopen: true };
+  const db = connected.value;
+  try {
+    const done = db.transaction(mode, ['events', 'meta'], () => work(rowsOf(db)));
+    const answer = await within(ANSWER_WITHIN_MS, done, after);
+    if (answer !== LATE) return { result: answer, mayReopen: false };
+    return { result: failure({ kind: 'severed', cause: `no answer in ${ANSWER_WITHIN_MS} ms` }), mayReopen: true };
+  } catch (error) {
+    const { problem, mayReopen } = meaningOf(error);
+    return { result: failure(problem), mayReopen };
+  }
+}
+
+function within<T>(ms: Milliseconds, work: PromiseLike<T>, after: After): Promise<T | typeof LATE> {
+  return new Promise((resolve, reject) => {
+    const callOff = after(ms, () => resolve(LATE));
+    work.then(
+      (value) => {
+        callOff();
+        resolve(value);
+      },
+      (error) => {
+        callOff();
+        reject(error);
+      },
+    );
+  });
+}
+
+function rowsOf(db: Dexie): Rows {
+  const events: Table<StoredV1['events'], string> = db.table('events');
+  const meta: Table<StoredV1['meta'], string> = db.table('meta');
+  return {
+    device: async () => (await meta.get('device'))?.value,
+    setDevice: (value) => meta.put({ key: 'device', value }),
+    lastSeq: async (device) => {
+      const own = events.where('[device+seq]').between([device, Dexie.minKey], [device, Dexie.maxKey]);
+      return (await own.last())?.seq ?? 0;
+    },
+    get: (ids) => events.bulkGet([...ids]),
+    ofSession: (session) => events.where('session').equals(session).toArray(),
+    idsOfSession: (session) => events.where('session').equals(session).primaryKeys(),
+    ofTypes: (types) => events.where('type').anyOf(types).toArray(),
+    notOfTypes: (types) => events.where('type').noneOf(types).toArray(),
+    everything: () => events.toArray(),
+    add: (added) => events.bulkAdd(added),
+  };
+}
+
+/** Names under which browsers report a connection that is no more (WebKit in the background, storage cleared, tab frozen). */
+const SEVERED = new Set([
+  ...['InvalidStateError', 'DatabaseClosedError', 'UnknownError', 'TransactionInactiveError', 'NotFoundError'],
+]);
+
+/** What an error means, and whether the work is worth another try on a new connection. */
+function meaningOf(error: unknown): { problem: StoreProblem; mayReopen: boolean } {
+  const names = namesIn(error);
+  const cause = causeOf(error);
+  if (names.includes('QuotaExceededError')) return { problem: { kind: 'quota', cause }, mayReopen: false };
+  if (names.some((name) => SEVERED.has(name))) return { problem: { kind: 'severed', cause }, mayReopen: true };
+  // Nobody here aborts. What remains an abort on a new connection is a full device in disguise (WebKit).
+  if (names.includes('AbortError')) return { problem: { kind: 'quota', cause }, mayReopen: true };
+  return { problem: { kind: 'unknown', cause }, mayReopen: false };
+}
+
+interface Layered {
+  readonly name?: string;
+  readonly message?: string;
+  readonly inner?: unknown;
+  readonly failures?: readonly unknown[];
+}
+
+/** dexie wraps: one error may hold the browser's inside, or one for each row. */
+function namesIn(error: unknown): readonly string[] {
+  if (typeof error !== 'object' || !error) return [];
+  const { name = '', inner, failures = [] } = error as Layered;
+  return [name, ...[inner, ...failures].filter((held) => held !== error).flatMap(namesIn)];
+}
+
+function causeOf(error: unknown): string {
+  const { name, message } = (error ?? {}) as Layered;
+  return name ? `${name}: ${message}` : String(error);
+}

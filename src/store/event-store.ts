@@ -1,0 +1,189 @@
+/** Keeps events for good: appends in turn, reads back checked. The same on a database and in memory. */
+import type { LibraryEvent, SessionEvent, StoredEvent } from '../core/event.ts';
+import { standingEvents } from '../core/fold.ts';
+import { inOrder } from '../core/library.ts';
+import type { IsoTime } from '../core/units.ts';
+import { type DatabaseOptions, openDatabase } from './database.ts';
+import { type Damage, failure, type Result, success } from './problem.ts';
+import { checkEvent, SESSION_TYPES } from './record-check.ts';
+import { sameContent } from './same-content.ts';
+import type { Rows, Shelf } from './shelf.ts';
+
+/**
+ * What was read. One damaged record costs neither the others nor itself: the good events stand in `events`,
+ * in the order in which they count, and every other record of the same reading is told in `damaged`.
+ */
+export interface Reading<E extends StoredEvent> {
+  readonly events: readonly E[];
+  readonly damaged: readonly Damage[];
+}
+
+/** Enough of a session to list it. */
+export interface SessionHead {
+  readonly id: string;
+  readonly started: SessionEvent & { readonly type: 'session-started' };
+  /** False after a crash, or when the end was taken back: the session can go on. */
+  readonly ended: boolean;
+  readonly lastAt: IsoTime;
+  /** How many events it has. */
+  readonly events: number;
+}
+
+export interface EventStore {
+  /** Who writes here, and the number of the next event. */
+  writer(): Promise<Result<{ device: string; nextSeq: number }>>;
+  /**
+   * All or nothing, in one transaction that also checks that the numbers go on where this device stopped.
+   * Events that are kept already with the same content are passed over: appending again is safe.
+   */
+  append(events: readonly StoredEvent[]): Promise<Result<void>>;
+  /** Union with events of any device, as from an export: what is new is added, what is known stays, a conflict refuses all. */
+  merge(events: readonly StoredEvent[]): Promise<Result<{ added: number; known: number }>>;
+  session(id: string): Promise<Result<Reading<SessionEvent>>>;
+  /** Newest first. */
+  sessionHeads(): Promise<Result<{ heads: readonly SessionHead[]; damaged: readonly Damage[] }>>;
+  library(): Promise<Result<Reading<LibraryEvent>>>;
+  /** Every event, for export. The only reading that finds a record whose very session or type is damaged. */
+  all(): Promise<Result<Reading<StoredEvent>>>;
+  close(): void;
+}
+
+/** Opens the store on this device's database. */
+export async function openEventStore(options: DatabaseOptions & { newId: () => string }): Promise<Result<EventStore>> {
+  const shelf = await openDatabase(options);
+  return shelf.ok ? success(createEventStore(shelf.value, options.newId)) : shelf;
+}
+
+export function createEventStore(shelf: Shelf, newId: () => string): EventStore {
+  let lastWrite: Promise<unknown> = Promise.resolve();
+  // One after the other: a write that is tried again must not be overtaken by the next.
+  function write<T>(work: (rows: Rows) => Promise<Result<T>>): Promise<Result<T>> {
+    const written = lastWrite.then(() => shelf.write(work));
+    lastWrite = written;
+    return written;
+  }
+  return {
+    writer: () => write(async (rows) => success(await turnOf(rows, newId))),
+    append: (events) => write((rows) => append(rows, events)),
+    merge: (events) => write((rows) => merge(rows, events)),
+    session: (id) => shelf.read(async (rows) => sortOut(await rows.ofSession(id)) as Reading<SessionEvent>),
+    sessionHeads: () => shelf.read(readHeads),
+    library: () => shelf.read(readLibrary),
+    all: () => shelf.read(async (rows) => sortOut(await rows.everything())),
+    close: shelf.close,
+  };
+}
+
+async function turnOf(rows: Rows, newId: () => string): Promise<{ device: string; nextSeq: number }> {
+  const known = await rows.device();
+  const device = known ?? newId();
+  if (known === undefined) await rows.setDevice(device);
+  return { device, nextSeq: (await rows.lastSeq(device)) + 1 };
+}
+
+async function append(rows: Rows, events: readonly StoredEvent[]): Promise<Result<void>> {
+  const fresh = await withoutKnown(rows, events);
+  if (!fresh.ok) return fresh;
+  const device = (await rows.device()) ?? '';
+  const nextSeq = (await rows.lastSeq(device)) + 1;
+  const stray = fresh.value.find((event, nth) => event.device !== device || event.seq !== nextSeq + nth || !isNamedRight(event));
+  if (stray) return failure({ kind: 'out-of-turn', device, nextSeq, got: stray.id });
+  await rows.add(fresh.value);
+  return success(undefined);
+}
+
+// Only the name is checked on the way in: a body that a reader would refuse is better kept and told than lost.
+function isNamedRight({ id, device, seq }: StoredEvent): boolean {
+  return id === `${device}:${seq}`;
+}
+
+async function merge(rows: Rows, events: readonly StoredEvent[]): Promise<Result<{ added: number; known: number }>> {
+  const damaged = events.flatMap((event) => {
+    const checked = checkEvent(event);
+    return checked.ok ? [] : [checked.damage];
+  });
+  if (damaged.length > 0) return failure({ kind: 'damaged', damaged });
+  const fresh = await withoutKnown(rows, events);
+  if (!fresh.ok) return fresh;
+  await rows.add(fresh.value);
+  return success({ added: fresh.value.length, known: events.length - fresh.value.length });
+}
+
+/** The events that are not kept yet, each once; a conflict when one is kept with other content. */
+async function withoutKnown(rows: Rows, events: readonly StoredEvent[]): Promise<Result<readonly StoredEvent[]>> {
+  const kept = await rows.get(events.map(({ id }) => id));
+  const fresh = new Map<string, StoredEvent>();
+  for (const [nth, offered] of events.entries()) {
+    const same = kept[nth] ?? fresh.get(offered.id);
+    if (same === undefined) fresh.set(offered.id, offered);
+    else if (!sameContent(same, offered)) return failure({ kind: 'conflict', id: offered.id, kept: same, offered });
+  }
+  return success([...fresh.values()]);
+}
+
+/** Parts records into good events, in order, and damage. */
+function sortOut(records: readonly unknown[]): Reading<StoredEvent> {
+  const checked = records.map((record) => checkEvent(record));
+  return {
+    events: inOrder(checked.flatMap((one) => (one.ok ? [one.event] : []))),
+    damaged: checked.flatMap((one) => (one.ok ? [] : [one.damage])),
+  };
+}
+
+async function readLibrary(rows: Rows): Promise<Reading<LibraryEvent>> {
+  // By what they are not: a type that this version does not know must be told, not passed over.
+  const records = await rows.notOfTypes(SESSION_TYPES);
+  return sortOut(records.filter((record) => (record as StoredEvent).session === null)) as Reading<LibraryEvent>;
+}
+
+async function readHeads(rows: Rows): Promise<{ heads: readonly SessionHead[]; damaged: readonly Damage[] }> {
+  const { events, damaged } = sortOut(await rows.ofTypes(['session-started', 'session-ended', 'undone']));
+  const sessions = bySession(events as readonly SessionEvent[]);
+  const heads: SessionHead[] = [];
+  const alsoDamaged: Damage[] = [];
+  for (const [id, ends] of sessions) {
+    const started = ends.find((event) => event.type === 'session-started');
+    if (!started) continue;
+    const ids = await rows.idsOfSession(id);
+    const last = sortOut(await rows.get(lastOfEachDevice(ids)));
+    alsoDamaged.push(...last.damaged);
+    const ended = standingEvents(ends).some((event) => event.type === 'session-ended');
+    heads.push({ id, started, ended, lastAt: (last.events.at(-1) ?? started).at, events: ids.length });
+  }
+  return { heads: newestFirst(heads), damaged: withoutDoubles([...damaged, ...alsoDamaged]) };
+}
+
+function bySession(events: readonly SessionEvent[]): ReadonlyMap<string, readonly SessionEvent[]> {
+  const sessions = new Map<string, SessionEvent[]>();
+  for (const event of events) {
+    const id = event.session as string;
+    const others = sessions.get(id);
+    if (others) others.push(event);
+    else sessions.set(id, [event]);
+  }
+  return sessions;
+}
+
+function newestFirst(heads: readonly SessionHead[]): readonly SessionHead[] {
+  const place = new Map(inOrder(heads.map(({ started }) => started)).map((started, nth) => [started.id, nth]));
+  return heads.toSorted((a, b) => (place.get(b.started.id) as number) - (place.get(a.started.id) as number));
+}
+
+function withoutDoubles(damaged: readonly Damage[]): readonly Damage[] {
+  return [...new Map(damaged.map((one) => [one.path, one])).values()];
+}
+
+/** From ids alone, so that listing sessions does not load them. */
+function lastOfEachDevice(ids: readonly string[]): readonly string[] {
+  const last = new Map<string, string>();
+  for (const id of ids) {
+    const device = id.slice(0, id.lastIndexOf(':'));
+    const before = last.get(device);
+    if (before === undefined || seqIn(id) > seqIn(before)) last.set(device, id);
+  }
+  return [...last.values()];
+}
+
+function seqIn(id: string): number {
+  return Number(id.slice(id.lastIndexOf(':') + 1));
+}

@@ -1,0 +1,59 @@
+/** The event store "for this visit only": a private window, a browser without storage, a test. Gone with the page. */
+import type { StoredEvent } from '../core/event.ts';
+import { createEventStore, type EventStore } from './event-store.ts';
+import { failure, success } from './problem.ts';
+import type { Rows, Shelf } from './shelf.ts';
+
+export function createMemoryStore(options: { newId: () => string; records?: readonly unknown[] }): EventStore {
+  return createEventStore(memoryShelf(options.records ?? []), options.newId);
+}
+
+interface Kept {
+  readonly device: string | undefined;
+  readonly byId: ReadonlyMap<string, StoredEvent>;
+}
+
+function memoryShelf(records: readonly unknown[]): Shelf {
+  let kept: Kept = { device: undefined, byId: byId(records as readonly StoredEvent[]) };
+  let closed = false;
+  const gone = failure({ kind: 'severed', cause: 'the store was closed' });
+  return {
+    read: async (look) => (closed ? gone : success(await look(rowsOf({ ...kept })))),
+    write: async (work) => {
+      if (closed) return gone;
+      // The draft takes the place of what is kept only when all went well.
+      const draft = { ...kept };
+      const result = await work(rowsOf(draft));
+      if (result.ok) kept = draft;
+      return result;
+    },
+    close: () => {
+      closed = true;
+    },
+  };
+}
+
+function byId(events: readonly StoredEvent[]): ReadonlyMap<string, StoredEvent> {
+  return new Map(events.map((event) => [event.id, event]));
+}
+
+function rowsOf(draft: { -readonly [Field in keyof Kept]: Kept[Field] }): Rows {
+  const where = async (holds: (event: StoredEvent) => boolean) => [...draft.byId.values()].filter(holds);
+  return {
+    device: async () => draft.device,
+    setDevice: async (device) => {
+      draft.device = device;
+    },
+    lastSeq: async (device) =>
+      (await where((event) => event.device === device)).reduce((last, { seq }) => Math.max(last, seq), 0),
+    get: async (ids) => ids.map((id) => draft.byId.get(id)),
+    ofSession: (session) => where((event) => event.session === session),
+    idsOfSession: async (session) => (await where((event) => event.session === session)).map(({ id }) => id),
+    ofTypes: (types) => where(({ type }) => types.includes(type)),
+    notOfTypes: (types) => where(({ type }) => !types.includes(type)),
+    everything: () => where(() => true),
+    add: async (events) => {
+      draft.byId = new Map([...draft.byId, ...byId(events)]);
+    },
+  };
+}

@@ -1,0 +1,202 @@
+/** Checks that a record from storage or from a file is an event as the core knows it, and names path, value and bound when not. */
+import * as v from 'valibot';
+import type { Reason } from '../core/call.ts';
+import { EAR_STATES, type LibraryEvent, type PauseReason, type SessionEvent, type StoredEvent } from '../core/event.ts';
+import { BODY_AREAS, type BodyArea, type HandlingStep, type Plan, type Step } from '../core/plan.ts';
+import { type EarName, WORDS } from '../core/word.ts';
+import type { Damage } from './problem.ts';
+
+export type Checked = { readonly ok: true; readonly event: StoredEvent } | { readonly ok: false; readonly damage: Damage };
+
+/** `where` stands in front of the path in a message; by default the record names itself. */
+export function checkEvent(record: unknown, where: string = nameOf(record)): Checked {
+  const checked = v.safeParse(EVENT, record, { abortEarly: true });
+  // The record itself, not valibot's copy: fields that only a newer version knows must survive.
+  if (checked.success) return { ok: true, event: record as StoredEvent };
+  return { ok: false, damage: damageOf(checked.issues[0], record, where) };
+}
+
+/** Every name of a union, so that one added to the core and forgotten here does not compile. */
+function oneOf<T extends string>(names: Readonly<Record<T, true>>): v.GenericSchema<unknown, T> {
+  return picked(Object.keys(names) as T[]);
+}
+
+function picked<T extends string>(names: readonly T[]): v.GenericSchema<unknown, T> {
+  return v.picklist(names, `one of ${names.join(', ')}`);
+}
+
+function record<E extends v.ObjectEntries>(entries: E): v.ObjectSchema<E, v.ErrorMessage<v.ObjectIssue>> {
+  return v.object(entries, bound);
+}
+
+/** The same schema says "not a record at all" and "this field is missing". */
+function bound(issue: v.ObjectIssue): string {
+  return issue.expected === 'Object' ? 'a record' : 'a value';
+}
+
+const list = <S extends v.GenericSchema>(item: S) => v.array(item, 'a list');
+
+const TEXT = v.string('text');
+const FINITE = v.pipe(v.number('a finite number'), v.finite('a finite number'));
+const AT_LEAST_0 = v.pipe(
+  v.number('a finite number of at least 0'),
+  v.finite('a finite number of at least 0'),
+  v.minValue(0, 'a finite number of at least 0'),
+);
+const COUNT = v.pipe(
+  v.number('a whole number of at least 0'),
+  v.safeInteger('a whole number of at least 0'),
+  v.minValue(0, 'a whole number of at least 0'),
+);
+const SEQ = v.pipe(
+  v.number('a whole number of at least 1'),
+  v.safeInteger('a whole number of at least 1'),
+  v.minValue(1, 'a whole number of at least 1'),
+);
+const RATE = v.pipe(v.number('a number above 0'), v.finite('a number above 0'), v.gtValue(0, 'a number above 0'));
+const SHARE = v.pipe(
+  v.number('a number from 0 to 1'),
+  v.minValue(0, 'a number from 0 to 1'),
+  v.maxValue(1, 'a number from 0 to 1'),
+);
+const YES_OR_NO = v.boolean('true or false');
+const ISO = v.pipe(v.string('an ISO time with its offset'), v.check(isIsoTime, 'an ISO time with its offset'));
+
+function isIsoTime(text: string): boolean {
+  return /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(\.\d+)?(Z|[+-]\d\d:\d\d)$/.test(text) && !Number.isNaN(Date.parse(text));
+}
+
+const EAR_NAME = oneOf<EarName>({ 'own-words': true, platform: true, key: true, button: true, recording: true });
+const HANDLED_AREA = picked(BODY_AREAS.filter((area): area is HandlingStep['area'] => area !== 'position'));
+
+const STEP_COMMON = {
+  id: TEXT,
+  title: TEXT,
+  caution: v.exactOptional(TEXT),
+  halfOf: v.exactOptional(record({ belowId: TEXT, aboveId: TEXT })),
+};
+const STEP: v.GenericSchema<unknown, Step> = v.variant(
+  'kind',
+  [
+    record({ ...STEP_COMMON, kind: v.literal('duration'), holdForS: AT_LEAST_0 }),
+    record({
+      ...STEP_COMMON,
+      kind: v.literal('handling'),
+      area: HANDLED_AREA,
+      extent: TEXT,
+      forS: AT_LEAST_0,
+      halfway: v.exactOptional(record({ title: TEXT, extent: TEXT, forS: AT_LEAST_0 })),
+    }),
+  ],
+  'one of duration, handling',
+);
+const STEPS = v.pipe(list(STEP), v.minLength(1, 'at least one step'));
+const PLAN: v.GenericSchema<unknown, Plan> = record({ id: TEXT, dogId: TEXT, title: TEXT, position: TEXT, steps: STEPS });
+
+const TRIALS = record({ last: list(YES_OR_NO), count: COUNT, kept: COUNT });
+const ALARMS = v.custom<Readonly<Partial<Record<BodyArea, number>>>>(areAlarms, 'finite numbers by body area');
+const CARRIED = record({ trials: TRIALS, returns: v.record(TEXT, COUNT, 'counts by step'), passed: list(TEXT), alarms: ALARMS });
+const LIMITS = record({ reps: AT_LEAST_0, minutes: AT_LEAST_0, treats: v.nullable(AT_LEAST_0) });
+
+function areAlarms(value: unknown): boolean {
+  if (typeof value !== 'object' || value === null) return false;
+  return Object.entries(value).every(
+    ([area, score]) => (BODY_AREAS as readonly string[]).includes(area) && Number.isFinite(score),
+  );
+}
+
+/** Reasons are for reading: rules come and go, and an old reason must not cost an old session. */
+const REASON = v.custom<Reason>(
+  (value) => typeof (value as { kind?: unknown } | null)?.kind === 'string',
+  'a reason with its kind',
+);
+
+// `satisfies`: every type of event has its body here, and no other has.
+const SESSION_BODIES = {
+  'session-started': record({
+    ...{ dogId: TEXT, dogName: TEXT, planId: TEXT, planTitle: TEXT, position: TEXT, steps: STEPS, startStepId: TEXT },
+    ...{ rule: v.literal('steady', 'steady'), carried: CARRIED, limits: LIMITS, handler: TEXT, place: TEXT },
+  }),
+  'word-heard': record({
+    ...{ word: picked(WORDS), startedAtS: FINITE, endedAtS: FINITE, decidedAtS: FINITE, confidence: SHARE, by: EAR_NAME },
+  }),
+  'word-unsure': record({
+    ...{ startedAtS: FINITE, endedAtS: FINITE, decidedAtS: FINITE, by: EAR_NAME },
+    nearest: list(record({ word: TEXT, confidence: SHARE })),
+  }),
+  called: record({
+    kind: oneOf({ raise: true, return: true, split: true, rest: true, stay: true, begin: true }),
+    ...{ fromStepId: TEXT, toStepId: TEXT, inserted: v.nullable(STEP), reasons: list(REASON), because: TEXT },
+  }),
+  undone: record({ of: TEXT }),
+  paused: record({ atS: FINITE, why: oneOf<PauseReason>({ handler: true, hidden: true, closed: true }) }),
+  resumed: record({ atS: FINITE }),
+  'ear-changed': record({ atS: FINITE, ear: TEXT, state: picked(EAR_STATES) }),
+  'session-ended': record({ atS: FINITE, why: oneOf({ handler: true, abandoned: true }) }),
+} satisfies { [T in SessionEvent['type']]: v.GenericSchema<unknown, Extract<SessionEvent, { type: T }>['body']> };
+
+const LIBRARY_BODIES = {
+  'dog-saved': record({ id: TEXT, name: TEXT, notes: TEXT, invented: YES_OR_NO }),
+  'plan-saved': PLAN,
+  'sound-taught': record({
+    ...{ word: TEXT, handler: TEXT, said: TEXT, sampleRateHz: RATE },
+    samples: v.custom<Int16Array>(isInt16Array, '16-bit samples'),
+  }),
+  'sound-removed': record({ of: TEXT }),
+  'settings-saved': record({
+    ...{ volume: SHARE, mode: oneOf({ sound: true, flash: true, both: true }), speakCalls: YES_OR_NO },
+    ...{ keys: v.record(TEXT, picked(WORDS), 'words by key'), handler: TEXT, place: TEXT, limits: LIMITS },
+  }),
+} satisfies { [T in LibraryEvent['type']]: v.GenericSchema<unknown, Extract<LibraryEvent, { type: T }>['body']> };
+
+export const SESSION_TYPES: readonly string[] = Object.keys(SESSION_BODIES);
+
+// By its tag, not by its class: records cross windows and workers.
+function isInt16Array(value: unknown): boolean {
+  return Object.prototype.toString.call(value) === '[object Int16Array]';
+}
+
+const STAMP = { id: TEXT, device: TEXT, seq: SEQ, version: v.literal(1, '1'), at: ISO, monoMs: FINITE };
+
+function events(bodies: Readonly<Record<string, v.GenericSchema>>, session: v.GenericSchema): readonly v.GenericSchema[] {
+  return Object.entries(bodies).map(([type, body]) => record({ ...STAMP, type: v.literal(type), session, body }));
+}
+
+const TYPES = `one of ${[...SESSION_TYPES, ...Object.keys(LIBRARY_BODIES)].join(', ')}`;
+const EVENT = v.pipe(
+  v.variant(
+    'type',
+    [...events(SESSION_BODIES, TEXT), ...events(LIBRARY_BODIES, v.null('null'))] as unknown as v.VariantOptions<'type'>,
+    TYPES,
+  ),
+  v.rawCheck(({ dataset, addIssue }) => {
+    if (!dataset.typed) return;
+    const { id, device, seq } = dataset.value as StoredEvent;
+    if (id !== `${device}:${seq}`)
+      addIssue({
+        message: `${device}:${seq}`,
+        path: [{ type: 'unknown', origin: 'value', input: dataset.value, key: 'id', value: id }],
+      });
+  }),
+);
+
+function nameOf(record: unknown): string {
+  const { session, id } = (record ?? {}) as { session?: unknown; id?: unknown };
+  const event = typeof id === 'string' ? `event ${id}` : 'event without an id';
+  return typeof session === 'string' ? `session ${session} › ${event}` : event;
+}
+
+function damageOf(issue: v.BaseIssue<unknown>, record: unknown, where: string): Damage {
+  const keys = (issue.path ?? []).map(({ key }) => key);
+  const path = keys.reduce<string>((so, key) => (typeof key === 'number' ? `${so}[${key}]` : `${so} › ${String(key)}`), where);
+  const value = keys.reduce<unknown>((held, key) => (held as Record<PropertyKey, unknown> | null)?.[key as string], record);
+  return { path, expected: issue.message, got: shorten(value), record };
+}
+
+/** A value as a message shows it; long ones are cut. */
+export function shorten(value: unknown): string {
+  if (value === undefined) return 'nothing';
+  if (typeof value === 'number' || typeof value === 'bigint') return String(value);
+  const text = JSON.stringify(value) ?? typeof value;
+  return text.length > 60 ? `${text.slice(0, 60)}…` : text;
+}

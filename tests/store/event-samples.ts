@@ -1,0 +1,87 @@
+/** Events for the tests of this room: a real session from the engine, everything a library holds, and a store to put them in. */
+import * as fake from 'fake-indexeddb';
+import { DEMO_DOG, DEMO_PLAN } from '../../demo/scenario.ts';
+import { events, feed, open, sessionStart, type } from '../../demo/typed-session.ts';
+import type { LibraryEvent, SessionEvent, StoredEvent } from '../../src/core/event.ts';
+import { USUAL_LIMITS } from '../../src/core/limits.ts';
+import type { After, DatabaseOptions } from '../../src/store/database.ts';
+import type { Result } from '../../src/store/problem.ts';
+
+export const DEVICE = 'dev-a';
+
+/** Never calls: for tests in which nothing is late. */
+export const never: After = () => () => {};
+
+/** Options for a database of its own in a storage of its own. */
+export function freshDatabase(name = 'test'): DatabaseOptions & { newId: () => string } {
+  return { name, after: never, newId: () => DEVICE, from: { indexedDB: new fake.IDBFactory(), IDBKeyRange: fake.IDBKeyRange } };
+}
+
+/** A session with kept, lifted, short and void reps, an undo, a pause, and its end, as the engine writes it. */
+export function playedSession(session: string, firstSeq = 1, device = DEVICE, reps = 'kklks vnkuke'): readonly SessionEvent[] {
+  const opened = open(sessionStart(DEMO_PLAN), { session, device, seq: firstSeq });
+  const played = type(opened, reps);
+  const paused = feed(played, { kind: 'pause', atS: played.atS + 1, why: 'hidden' });
+  const resumed = feed(paused, { kind: 'resume', atS: played.atS + 9 });
+  return events(feed(resumed, { kind: 'end', atS: played.atS + 10, why: 'handler' }));
+}
+
+type LibraryDraft = LibraryEvent extends infer E ? (E extends LibraryEvent ? Pick<E, 'type' | 'body'> : never) : never;
+
+export const SETTINGS = {
+  ...{ volume: 0.5, mode: 'both', speakCalls: true, keys: { PageDown: 'mark' }, handler: 'Noor', place: 'kitchen' },
+  limits: USUAL_LIMITS,
+} as const;
+
+export const takeOf = (word: string, handler = 'Noor', samples = [0, 1, -1, 32767, -32768]): LibraryDraft => ({
+  type: 'sound-taught',
+  body: { word, handler, said: word, sampleRateHz: 16_000, samples: Int16Array.from(samples) },
+});
+
+export function libraryEvents(
+  drafts: readonly LibraryDraft[],
+  firstSeq = 1,
+  device = DEVICE,
+  atMs = 1_772_000_000_000,
+): readonly LibraryEvent[] {
+  return drafts.map((draft, nth) => {
+    const seq = firstSeq + nth;
+    const at = new Date(atMs + 1000 * nth).toISOString();
+    const stamp = { id: `${device}:${seq}`, device, seq, session: null, version: 1, at, monoMs: 1000 * nth } as const;
+    return { ...stamp, ...draft } as LibraryEvent;
+  });
+}
+
+/** Everything a library can hold, once. */
+export function wholeLibrary(firstSeq = 1, device = DEVICE): readonly LibraryEvent[] {
+  return libraryEvents(
+    [
+      { type: 'dog-saved', body: DEMO_DOG },
+      { type: 'plan-saved', body: DEMO_PLAN },
+      takeOf('hold'),
+      takeOf('mark'),
+      { type: 'sound-removed', body: { of: `${device}:${firstSeq + 2}` } },
+      { type: 'settings-saved', body: SETTINGS },
+    ],
+    firstSeq,
+    device,
+  );
+}
+
+/** A library and a session, numbered through: what a device has written after its first evening. */
+export function firstEvening(): readonly StoredEvent[] {
+  const library = wholeLibrary();
+  return [...library, ...playedSession('evening', library.length + 1)];
+}
+
+export async function value<T>(result: Promise<Result<T>> | Result<T>): Promise<T> {
+  const settled = await result;
+  if (!settled.ok) throw new Error(`the store said ${JSON.stringify(settled.problem)}`);
+  return settled.value;
+}
+
+/** The kind of problem, or "fine". */
+export async function kindOf(result: Promise<Result<unknown>>): Promise<string> {
+  const settled = await result;
+  return settled.ok ? 'fine' : settled.problem.kind;
+}

@@ -1,0 +1,144 @@
+/** What every event store promises, told once and tried on each: in memory, on a simulated database, in a real browser. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { StoredEvent } from '../../src/core/event.ts';
+import { fold } from '../../src/core/fold.ts';
+import { inOrder } from '../../src/core/library.ts';
+import type { EventStore } from '../../src/store/event-store.ts';
+import { DEVICE, firstEvening, kindOf, libraryEvents, playedSession, takeOf, value, wholeLibrary } from './event-samples.ts';
+
+const SEED = 20260302;
+
+/** `openFresh` opens an empty store whose device is called `DEVICE`. */
+export function promisesOf(kind: string, openFresh: () => Promise<EventStore>, numRuns: number): void {
+  async function opened(events: readonly StoredEvent[] = []): Promise<EventStore> {
+    const store = await openFresh();
+    await value(store.writer());
+    await value(store.append(events));
+    return store;
+  }
+
+  describe(kind, () => {
+    test('a new device gets its name once and writes number 1 first', async () => {
+      const store = await openFresh();
+      expect(await value(store.writer())).toEqual({ device: DEVICE, nextSeq: 1 });
+      expect(await value(store.writer())).toEqual({ device: DEVICE, nextSeq: 1 });
+      await value(store.append(wholeLibrary()));
+      expect(await value(store.writer())).toEqual({ device: DEVICE, nextSeq: 1 + wholeLibrary().length });
+    });
+
+    test('an evening written in any bites is read back whole', async () => {
+      const evening = firstEvening();
+      const cuts = fc.uniqueArray(fc.nat(evening.length), { maxLength: 12 }).map((at) => at.toSorted((a, b) => a - b));
+      await fc.assert(
+        fc.asyncProperty(cuts, async (at) => {
+          const store = await opened();
+          const bounds = [0, ...at, evening.length];
+          for (const [nth, from] of bounds.entries()) await value(store.append(evening.slice(from, bounds[nth + 1] ?? from)));
+          expect(await value(store.all())).toEqual({ events: inOrder(evening), damaged: [] });
+          expect((await value(store.session('evening'))).events).toEqual(evening.filter(({ session }) => session));
+          expect((await value(store.library())).events).toEqual(wholeLibrary());
+          store.close();
+        }),
+        { seed: SEED, numRuns },
+      );
+    });
+
+    test('what is read back folds to the session that was practised', async () => {
+      const session = playedSession('s');
+      const store = await opened(session);
+      expect(fold((await value(store.session('s'))).events)).toEqual(fold(session));
+    });
+
+    test('the same reps sent twice are kept once', async () => {
+      const session = playedSession('s');
+      const store = await opened(session.slice(0, 9));
+      await value(store.append(session.slice(3, 12)));
+      expect((await value(store.session('s'))).events).toEqual(session.slice(0, 12));
+    });
+
+    test('many words at once are kept in turn', async () => {
+      const session = playedSession('s');
+      const store = await opened();
+      const kinds = await Promise.all(session.map((event) => kindOf(store.append([event]))));
+      expect(new Set(kinds)).toEqual(new Set(['fine']));
+      expect((await value(store.session('s'))).events).toEqual(session);
+    });
+
+    test('a number that was skipped is out of turn, and nothing of it is kept', async () => {
+      const session = playedSession('s');
+      const store = await opened(session.slice(0, 5));
+      expect(await store.append(session.slice(6, 8))).toEqual({
+        ok: false,
+        problem: { kind: 'out-of-turn', device: DEVICE, nextSeq: 6, got: `${DEVICE}:7` },
+      });
+      expect(await kindOf(store.append([...session.slice(5, 7), ...session.slice(8, 9)]))).toBe('out-of-turn');
+      expect((await value(store.session('s'))).events).toEqual(session.slice(0, 5));
+    });
+
+    test('another device cannot write as this one', async () => {
+      const store = await opened();
+      expect(await kindOf(store.append(playedSession('s', 1, 'dev-b')))).toBe('out-of-turn');
+    });
+
+    test('two tabs that write the same number: the second is told, the first stays', async () => {
+      const [first, second] = [libraryEvents([takeOf('hold')]), libraryEvents([takeOf('mark')])];
+      const store = await opened(first);
+      expect(await store.append(second)).toEqual({
+        ok: false,
+        problem: { kind: 'conflict', id: `${DEVICE}:1`, kept: first[0], offered: second[0] },
+      });
+      expect((await value(store.all())).events).toEqual(first);
+    });
+
+    test('the log of a second phone is added, the known part of it passed over', async () => {
+      const own = playedSession('own');
+      const theirs = playedSession('theirs', 1, 'dev-b');
+      const store = await opened(own);
+      expect(await value(store.merge(theirs.slice(0, 9)))).toEqual({ added: 9, known: 0 });
+      expect(await value(store.merge([...theirs, ...own]))).toEqual({ added: theirs.length - 9, known: own.length + 9 });
+      expect((await value(store.session('theirs'))).events).toEqual(theirs);
+      expect(await value(store.writer())).toEqual({ device: DEVICE, nextSeq: own.length + 1 });
+    });
+
+    test('an import with one bad or one contradicting record changes nothing', async () => {
+      const own = playedSession('own');
+      const theirs = playedSession('theirs', 1, 'dev-b');
+      const store = await opened(own);
+      const bad = { ...theirs[3], at: 'yesterday' } as StoredEvent;
+      const other = { ...own[2], monoMs: 99 } as StoredEvent;
+      expect(await kindOf(store.merge([...theirs.slice(0, 3), bad]))).toBe('damaged');
+      expect(await kindOf(store.merge([...theirs, other]))).toBe('conflict');
+      expect(await kindOf(store.merge([...theirs, { ...theirs[0], monoMs: 99 } as StoredEvent]))).toBe('conflict');
+      expect((await value(store.all())).events).toEqual(own);
+    });
+
+    test('sessions are listed newest first, with what is needed to go on', async () => {
+      const monday = playedSession('monday');
+      const tuesday = playedSession('tuesday', monday.length + 1).slice(0, -1);
+      const store = await opened([...monday, ...tuesday]);
+      const { heads, damaged } = await value(store.sessionHeads());
+      expect(damaged).toEqual([]);
+      expect(heads).toEqual([
+        { id: 'tuesday', started: tuesday[0], ended: false, lastAt: tuesday.at(-1)?.at, events: tuesday.length },
+        { id: 'monday', started: monday[0], ended: true, lastAt: monday.at(-1)?.at, events: monday.length },
+      ]);
+    });
+
+    test('a session whose end was taken back can go on', async () => {
+      const session = playedSession('s');
+      const end = session.at(-1) as StoredEvent;
+      const seq = end.seq + 1;
+      const undone = { ...end, id: `${DEVICE}:${seq}`, seq, type: 'undone', body: { of: end.id } } as StoredEvent;
+      const store = await opened([...session, undone]);
+      expect((await value(store.sessionHeads())).heads.map(({ ended }) => ended)).toEqual([false]);
+    });
+
+    test('a store that was closed says so', async () => {
+      const store = await opened(wholeLibrary());
+      store.close();
+      expect(await kindOf(store.all())).toBe('severed');
+      expect(await kindOf(store.append(playedSession('s', 7)))).toBe('severed');
+    });
+  });
+}

@@ -152,7 +152,7 @@ const LIBRARY_BODIES = {
 export const SESSION_TYPES: readonly string[] = Object.keys(SESSION_BODIES);
 
 // By its tag, not by its class: records cross windows and workers.
-function isInt16Array(value: unknown): boolean {
+export function isInt16Array(value: unknown): value is Int16Array {
   return Object.prototype.toString.call(value) === '[object Int16Array]';
 }
 

@@ -1,0 +1,104 @@
+/** Writes every event into one JSON document, and reads such a document back, record by record, telling what it cannot use. */
+import type { StoredEvent } from '../core/event.ts';
+import { inOrder } from '../core/library.ts';
+import type { IsoTime } from '../core/units.ts';
+import type { Reading } from './event-store.ts';
+import { type Damage, failure, type Result, success } from './problem.ts';
+import { checkEvent, isInt16Array, shorten } from './record-check.ts';
+
+export const EXPORT_FORMAT = 'stillbeat events';
+export const EXPORT_VERSION = 1;
+
+/** Version 1. `samples` of a taught sound are base64 of 16-bit little-endian; all else is as stored. */
+interface Exported {
+  readonly format: typeof EXPORT_FORMAT;
+  readonly version: typeof EXPORT_VERSION;
+  readonly exportedAt: IsoTime;
+  /** Good events in order, then damaged records as they are: a copy of everything, so that nothing is lost. */
+  readonly events: readonly unknown[];
+}
+
+export interface Imported extends Reading<StoredEvent> {
+  readonly exportedAt: IsoTime;
+}
+
+export function exportText({ events, damaged }: Reading<StoredEvent>, exportedAt: IsoTime): string {
+  const records = [...events, ...damaged.map(({ record }) => record)].map(packSamples);
+  const document: Exported = { format: EXPORT_FORMAT, version: EXPORT_VERSION, exportedAt, events: records };
+  // One event a line: such a file can be read, searched and compared.
+  const { events: lines, ...head } = document;
+  const rows = lines.map((line) => JSON.stringify(line) ?? 'null').join(',\n');
+  return `${JSON.stringify(head).slice(0, -1)},"events":[\n${rows}\n]}\n`;
+}
+
+/** Fails when the document as a whole cannot be read; a bad event costs only itself and is told. */
+export function parseExport(text: string): Result<Imported> {
+  const document = parseJson(text);
+  const problem = document === undefined ? damage('file', 'JSON', text) : headProblem(document);
+  if (problem) return failure({ kind: 'damaged', damaged: [problem] });
+  const { exportedAt, events } = document as Exported;
+  const checked = events.map((record, nth) => checkEvent(unpackSamples(record), `file › events[${nth}]`));
+  return success({
+    exportedAt,
+    events: inOrder(checked.flatMap((one) => (one.ok ? [one.event] : []))),
+    damaged: checked.flatMap((one) => (one.ok ? [] : [one.damage])),
+  });
+}
+
+function parseJson(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+}
+
+function headProblem(document: unknown): Damage | null {
+  if (typeof document !== 'object' || document === null) return damage('file', 'a record', document);
+  const { format, version, exportedAt, events } = document as { [Field in keyof Exported]?: unknown };
+  if (format !== EXPORT_FORMAT) return damage('file › format', `"${EXPORT_FORMAT}"`, format);
+  if (version !== EXPORT_VERSION) return damage('file › version', `${EXPORT_VERSION}, the newest this app knows`, version);
+  if (typeof exportedAt !== 'string') return damage('file › exportedAt', 'an ISO time with its offset', exportedAt);
+  return Array.isArray(events) ? null : damage('file › events', 'a list', events);
+}
+
+function damage(path: string, expected: string, value: unknown): Damage {
+  return { path, expected, got: shorten(value), record: value };
+}
+
+interface WithSamples {
+  readonly type?: unknown;
+  readonly body?: { readonly samples?: unknown } | null;
+}
+
+function packSamples(record: unknown): unknown {
+  const { body } = (record ?? {}) as WithSamples;
+  const samples = body?.samples;
+  return isInt16Array(samples) ? { ...(record as object), body: { ...body, samples: toBase64(samples) } } : record;
+}
+
+function unpackSamples(record: unknown): unknown {
+  const { type, body } = (record ?? {}) as WithSamples;
+  if (type !== 'sound-taught' || typeof body?.samples !== 'string') return record;
+  // What is no base64 stays text, and the check says so.
+  return { ...(record as object), body: { ...body, samples: fromBase64(body.samples) ?? body.samples } };
+}
+
+function toBase64(samples: Int16Array): string {
+  const view = new DataView(new ArrayBuffer(2 * samples.length));
+  samples.forEach((sample, at) => {
+    view.setInt16(2 * at, sample, true);
+  });
+  return btoa(Array.from(new Uint8Array(view.buffer), (byte) => String.fromCharCode(byte)).join(''));
+}
+
+function fromBase64(text: string): Int16Array | null {
+  try {
+    const bytes = Uint8Array.from(atob(text), (char) => char.charCodeAt(0));
+    if (bytes.length % 2 !== 0) return null;
+    const view = new DataView(bytes.buffer);
+    return Int16Array.from({ length: bytes.length / 2 }, (_, at) => view.getInt16(2 * at, true));
+  } catch {
+    return null;
+  }
+}

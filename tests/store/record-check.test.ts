@@ -1,0 +1,98 @@
+/** A record that went bad is told with path, value and bound; the good ones beside it stay readable. */
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import type { StoredEvent } from '../../src/core/event.ts';
+import { createMemoryStore } from '../../src/store/memory-store.ts';
+import { sayDamage } from '../../src/store/problem.ts';
+import { checkEvent } from '../../src/store/record-check.ts';
+import { sameContent } from '../../src/store/same-content.ts';
+import { DEVICE, firstEvening, playedSession, value, wholeLibrary } from './event-samples.ts';
+
+const SEED = 20260302;
+const evening = firstEvening();
+const heard = evening.find(({ type }) => type === 'word-heard') as StoredEvent;
+
+function complaint(record: unknown): string | null {
+  const checked = checkEvent(record);
+  return checked.ok ? null : sayDamage(checked.damage);
+}
+
+test('everything the engine writes is a good record, whatever the handler does', () => {
+  const reps = fc
+    .array(fc.constantFrom('k', 'l', 's', 'v', 'n', 'u', 'e', 'h'), { maxLength: 60 })
+    .map((typed) => typed.join(''));
+  fc.assert(
+    fc.property(reps, (typed) => {
+      expect(playedSession('s', 1, DEVICE, typed).map(complaint)).toEqual(playedSession('s', 1, DEVICE, typed).map(() => null));
+    }),
+    { seed: SEED, numRuns: 100 },
+  );
+  expect(wholeLibrary().map(complaint)).toEqual(wholeLibrary().map(() => null));
+});
+
+test.each([
+  [{ ...heard, body: { ...heard.body, startedAtS: Number.NaN } }, 'body › startedAtS: expected a finite number, got NaN'],
+  [{ ...heard, body: { ...heard.body, confidence: 1.5 } }, 'body › confidence: expected a number from 0 to 1, got 1.5'],
+  [{ ...heard, body: { ...heard.body, word: 'stay' } }, 'body › word: expected one of hold, mark, lifted'],
+  [{ ...heard, body: null }, 'body: expected a record, got null'],
+  [{ ...heard, body: {} }, 'body › word: expected a value, got nothing'],
+  [{ ...heard, version: 2 }, 'version: expected 1, got 2'],
+  [{ ...heard, type: 'barked' }, 'type: expected one of session-started'],
+  [{ ...heard, at: '2026-03-02 18:00' }, 'at: expected an ISO time with its offset, got "2026-03-02 18:00"'],
+  [{ ...heard, seq: 0 }, 'seq: expected a whole number of at least 1, got 0'],
+  [{ ...heard, seq: heard.seq + 1 }, `id: expected ${DEVICE}:${heard.seq + 1}, got "${heard.id}"`],
+])('a damaged word says what is wrong with it (%#)', (record, expected) => {
+  expect(complaint(record)).toContain(`session evening › event ${heard.id} › ${expected}`);
+});
+
+test('a word without its session says so', () => {
+  expect(complaint({ ...heard, session: null })).toBe(`event ${heard.id} › session: expected text, got null`);
+});
+
+test.each([[null], [undefined], [7], ['text'], [[]], [{}]])('%j is no record', (record) => {
+  expect(complaint(record)).toMatch(/^event without an id/);
+});
+
+test('a field that only a newer version knows survives reading', async () => {
+  const newer = { ...heard, mood: 'keen', body: { ...heard.body, pitchHz: 220 } } as unknown as StoredEvent;
+  const store = createMemoryStore({ newId: () => DEVICE, records: [newer] });
+  expect((await value(store.session('evening'))).events).toEqual([newer]);
+});
+
+test('one damaged word costs no other word, no other session and no taught sound', async () => {
+  const nth = evening.indexOf(heard);
+  const bad = { ...heard, body: { ...heard.body, confidence: 'high' } } as unknown as StoredEvent;
+  const store = createMemoryStore({ newId: () => DEVICE, records: evening.with(nth, bad) });
+  const session = await value(store.session('evening'));
+  expect(session.events).toEqual(evening.filter((event) => event.session && event !== heard));
+  expect(session.damaged).toMatchObject([{ expected: 'a number from 0 to 1', got: '"high"', record: bad }]);
+  expect((await value(store.library())).damaged).toEqual([]);
+  expect((await value(store.sessionHeads())).heads).toHaveLength(1);
+});
+
+test('a session whose first record is damaged is told in the list, not passed over', async () => {
+  const started = evening.find(({ type }) => type === 'session-started') as StoredEvent;
+  const bad = { ...started, body: { ...started.body, steps: [] } } as unknown as StoredEvent;
+  const store = createMemoryStore({ newId: () => DEVICE, records: evening.with(evening.indexOf(started), bad) });
+  const { heads, damaged } = await value(store.sessionHeads());
+  expect(heads).toEqual([]);
+  expect(damaged.map(sayDamage)).toEqual([
+    `session evening › event ${started.id} › body › steps: expected at least one step, got []`,
+  ]);
+});
+
+test('a kind of record that this version does not know is told with the library', async () => {
+  const strange = { ...wholeLibrary()[0], type: 'cat-saved' };
+  const store = createMemoryStore({ newId: () => DEVICE, records: [strange] });
+  expect((await value(store.library())).damaged).toMatchObject([{ got: '"cat-saved"' }]);
+});
+
+test('two records say the same when only the order of their fields differs', () => {
+  const turned = Object.fromEntries(Object.entries(heard).reverse());
+  expect(sameContent(heard, turned)).toBe(true);
+  expect(sameContent({ ...heard, note: undefined }, heard)).toBe(true);
+  expect(sameContent({ ...heard, monoMs: -0 }, { ...heard, monoMs: 0 })).toBe(true);
+  expect(sameContent({ ...heard, seq: 99 }, heard)).toBe(false);
+  expect(sameContent(Int16Array.of(1, 2), Int16Array.of(1, 3))).toBe(false);
+  expect(sameContent(Int16Array.of(1, 2), [1, 2])).toBe(false);
+});

@@ -1,5 +1,42 @@
-/** Wires the rooms once; the only file that knows all of them. (Placeholder until the rooms are there.) */
+/** Wires the rooms once; the only file that knows all of them. */
 import { createRoot } from 'react-dom/client';
+import { DEMO_DOG, DEMO_PLAN } from '../demo/scenario.ts';
+import { decodeSound } from './audio/decode.ts';
+import { openSoundRoom } from './audio/sound-room.ts';
+import { listenToKeys, nextKey } from './ears/keys.ts';
+import { createOwnWords } from './ears/own-words.ts';
+import { Rooms } from './screens/rooms.tsx';
+import { createApp } from './session/app.ts';
+import { watchPage } from './session/page.ts';
+import { pageTimers } from './session/timers.ts';
+import { createWakeLock } from './session/wake-lock.ts';
+import { pageClock } from './session/wall-clock.ts';
+import { openEventStore } from './store/event-store.ts';
+import { createMemoryStore } from './store/memory-store.ts';
+import { claimWriter } from './store/one-writer.ts';
+
+const NAME = 'stillbeat';
+
+const app = createApp({
+  wall: pageClock,
+  timers: pageTimers,
+  wakeLock: createWakeLock(),
+  claim: async () => (await claimWriter(NAME)) === 'writer',
+  openStore: async () => {
+    const opened = await openEventStore({ name: NAME, newId: pageClock.newId });
+    // A private window keeps nothing: practise all the same, and say so.
+    return opened.ok
+      ? { store: opened.value, kept: 'on-device' }
+      : { store: createMemoryStore({ newId: pageClock.newId }), kept: 'visit-only' };
+  },
+  openRoom: openSoundRoom,
+  createEar: createOwnWords,
+  listenToKeys: (parts) => listenToKeys(window, parts),
+  nextKey: (onKey) => nextKey(window, onKey),
+  watchPage,
+  decode: decodeSound,
+  invented: { dog: DEMO_DOG, plan: DEMO_PLAN },
+});
 
 const root = document.getElementById('root');
-if (root) createRoot(root).render('Stillbeat');
+if (root) createRoot(root).render(<Rooms app={app} />);

@@ -1,8 +1,10 @@
 /** The one kind of record that is kept: an immutable event. A session is the fold of its events; a correction is one more. */
 import type { Call } from './call.ts';
+import type { KeyBindings } from './key-bindings.ts';
 import type { Limits } from './limits.ts';
 import type { Carried } from './next-start.ts';
 import type { Plan, Step } from './plan.ts';
+import type { StoredRule } from './rule.ts';
 import type { IsoTime, Milliseconds, Seconds } from './units.ts';
 import type { Heard, Unsure } from './word.ts';
 
@@ -31,7 +33,8 @@ export interface SessionStart {
   /** The ladder as it stood, half steps included: a session can be read without its plan. */
   readonly steps: readonly Step[];
   readonly startStepId: string;
-  readonly rule: 'steady';
+  /** 'steady' in one word: a session from before there was a choice. */
+  readonly rule: StoredRule;
   readonly carried: Carried;
   readonly limits: Limits;
   readonly handler: string;
@@ -75,9 +78,6 @@ export interface TaughtSound {
   readonly samples: Int16Array;
 }
 
-/** A key bound to a word. `code` is KeyboardEvent.key: remotes and pedals send PageDown, arrows or letters. */
-export type KeyBindings = Readonly<Record<string, string>>;
-
 export interface Settings {
   readonly volume: number;
   readonly mode: 'sound' | 'flash' | 'both';
@@ -118,4 +118,9 @@ export function stampEvent<D extends Draft>(
   const { device, seq, session, at, monoMs } = stamp;
   const event = { id: `${device}:${seq}`, device, seq, session, type: draft.type, version: 1, at, monoMs, body: draft.body };
   return { event: event as unknown as Extract<StoredEvent, { type: D['type'] }>, next: { ...stamp, seq: seq + 1 } };
+}
+
+/** Belongs to a session; the others outlive sessions. */
+export function isSessionEvent(event: StoredEvent): event is SessionEvent {
+  return event.session !== null;
 }

@@ -52,8 +52,12 @@ export function start(body: SessionStart, stamp: Stamp): Stepped {
 export function step(state: SessionState, input: Input, stamp: Stamp): Stepped {
   const drafts = draftsFor(state, input);
   const kept = drafts.reduce(keep, { state, effects: [], stamp });
-  return { ...kept, effects: [...kept.effects, ...sounds(state, kept.state, input)] };
+  const effects = [...kept.effects, ...sounds(state, kept.state, input)];
+  return { ...kept, effects: effects.toSorted((a, b) => ORDER[a.do] - ORDER[b.do]) };
 }
+
+/** Written first; the old hold falls silent before a call, and a call is asked for before the next hold begins. */
+const ORDER: Readonly<Record<Effect['do'], number>> = { keep: 0, stopBeats: 1, call: 2, ask: 3, sayUnsure: 3, startBeats: 4 };
 
 function keep({ state, effects, stamp }: Stepped, draft: Draft<SessionEvent>): Stepped {
   const { event, next } = stampEvent(draft, stamp);

@@ -1,0 +1,79 @@
+/** The listener's thread: takes blocks from the tap, lets hearing work, and reports. It wires; the pure room computes. */
+import { createTakeCatcher, type TakeCatcher } from '../hearing/catch-take.ts';
+import { enrol, inspectTake } from '../hearing/enrol.ts';
+import { createListener, type Listener } from '../hearing/listen.ts';
+import type { FromListener, Job, TapBlock, ToListener } from './messages.ts';
+
+interface Stream {
+  readonly sampleRateHz: number;
+  /** Audio time of the first sample after the job began, s; null: none came yet. */
+  startedAtS: number | null;
+}
+
+/** Levels reported a second: enough for a meter and for noticing silence. */
+const LEVELS_EVERY_S = 0.1;
+/** The level is measured with the catcher in every job; this long a take is never asked of it. */
+const NEVER_S = 3600;
+
+let stream: Stream = { sampleRateHz: 48_000, startedAtS: null };
+let job: Job = { kind: 'idle' };
+let listener: Listener | null = null;
+let catcher: TakeCatcher | null = null;
+let levelDueS = 0;
+let lost = 0;
+
+function tell(message: FromListener): void {
+  postMessage(message);
+}
+
+/** A new job, a new stream or a hole in the stream: begin afresh, with times that fit the audio clock. */
+function begin(atS: number): void {
+  stream.startedAtS = atS;
+  catcher = createTakeCatcher(stream.sampleRateHz, job.kind === 'teach' ? job.longestS : NEVER_S);
+  listener = job.kind === 'listen' ? createListener(job.model, { sampleRateHz: stream.sampleRateHz, startsAtS: atS }) : null;
+}
+
+function takeBlock(block: TapBlock): void {
+  if (stream.startedAtS === null || block.lost > 0) begin(block.contextS);
+  const startedAtS = stream.startedAtS ?? block.contextS;
+  lost += block.lost;
+  for (const hearing of listener?.push(block.samples) ?? []) tell({ kind: 'hearing', hearing });
+  for (const caught of catcher?.push(block.samples) ?? [])
+    if (job.kind === 'teach')
+      tell({ kind: 'caught', take: { caught: shifted(caught, startedAtS), report: inspectTake(caught) } });
+  if (block.contextS < levelDueS && block.contextS > levelDueS - 1) return;
+  levelDueS = block.contextS + LEVELS_EVERY_S;
+  if (catcher) tell({ kind: 'level', level: { ...catcher.level(), lost } });
+}
+
+function shifted<T extends { startedAtS: number; endedAtS: number }>(caught: T, byS: number): T {
+  return { ...caught, startedAtS: caught.startedAtS + byS, endedAtS: caught.endedAtS + byS };
+}
+
+function take(message: ToListener): void {
+  switch (message.kind) {
+    case 'stream':
+      stream = { sampleRateHz: message.sampleRateHz, startedAtS: null };
+      message.port.onmessage = ({ data }: MessageEvent<TapBlock>) => guarded(() => takeBlock(data));
+      return;
+    case 'job':
+      job = message.job;
+      stream.startedAtS = null;
+      return;
+    case 'own-sound':
+      listener?.expectOwnSound(message.fromS, message.toS);
+      return;
+    case 'enrol':
+      tell({ kind: 'enrolled', request: message.request, enrolled: enrol(message.teaching) });
+  }
+}
+
+function guarded(work: () => void): void {
+  try {
+    work();
+  } catch (error) {
+    tell({ kind: 'failed', what: error instanceof Error ? error.message : String(error) });
+  }
+}
+
+self.onmessage = ({ data }: MessageEvent<ToListener>) => guarded(() => take(data));

@@ -1,0 +1,120 @@
+/** The first screen: for a newcomer what this is, for a returning handler one tap to practise. */
+import { useEffect, useState } from 'react';
+import { Link, useLocation } from 'wouter';
+import type { Dog } from '../../core/event.ts';
+import type { NextStart } from '../../core/next-start.ts';
+import { indexOfStep, type Plan } from '../../core/plan.ts';
+import { sayStart } from '../../core/sentences.ts';
+import { useApp, useIntents } from '../app-context.tsx';
+import { AddDog } from './add-dog.tsx';
+import css from './home.module.css';
+import { Lesson } from './lesson.tsx';
+
+export function Home() {
+  const dogs = useApp((state) => state.library.dogs);
+  const fresh = useApp((state) => state.heads.length === 0);
+  const taught = useApp((state) => state.taught?.enrolled.ok ?? false);
+  return (
+    <div className="stack wide">
+      {fresh ? <Lesson /> : <h1 className="hidden-but-read">Dogs</h1>}
+      <GoOn />
+      {dogs.map((dog) => (
+        <DogPlans key={dog.id} dog={dog} />
+      ))}
+      {taught ? null : (
+        <p>
+          It does not know your voice yet: practise by buttons and keys now, or{' '}
+          <Link href="/sound">teach it your three words</Link> (two minutes).
+        </p>
+      )}
+      <AddDog />
+    </div>
+  );
+}
+
+function GoOn() {
+  const unfinished = useApp((state) => state.unfinished);
+  const practise = usePractise();
+  if (!unfinished) return null;
+  const { dogName, planTitle, planId } = unfinished.started.body;
+  return (
+    <section className="stack">
+      <h2>A session with {dogName} was closed in the middle</h2>
+      <p>Everything up to your last word is kept.</p>
+      <div className="row">
+        <button type="button" className="primary" onClick={() => practise(planId, unfinished.id)}>
+          Go on: {planTitle}
+        </button>
+        <Link href={`/review/${encodeURIComponent(unfinished.id)}`} className="button">
+          Review it instead
+        </Link>
+      </div>
+    </section>
+  );
+}
+
+/** From a tap: opens sound and microphone, then the practice screen. */
+function usePractise(): (planId: string, sessionId?: string) => void {
+  const { practise } = useIntents();
+  const [, go] = useLocation();
+  return (planId, sessionId) => void practise(planId, sessionId).then(() => go('/practice'));
+}
+
+function DogPlans({ dog }: { dog: Dog }) {
+  const all = useApp((state) => state.library.plans);
+  const plans = all.filter(({ dogId }) => dogId === dog.id);
+  return (
+    <section className="stack">
+      <h2>
+        {dog.name}
+        {dog.invented ? <span className="soft"> · an invented dog, to try things out</span> : null}
+      </h2>
+      {plans.map((plan) => (
+        <PlanLine key={plan.id} plan={plan} />
+      ))}
+    </section>
+  );
+}
+
+function PlanLine({ plan }: { plan: Plan }) {
+  const next = useStart(plan);
+  const waits = useApp((state) => state.unfinished?.started.body.planId === plan.id);
+  const practise = usePractise();
+  const step = next?.steps[indexOfStep(next.steps, next.startStepId)];
+  return (
+    <div className={css.plan}>
+      <div>
+        <h3>{plan.title}</h3>
+        <p className="soft">{plan.position}</p>
+        {step && next ? (
+          <p>
+            Next: {step.title}. <span className="soft">{sayStart(next.why)}</span>
+          </p>
+        ) : null}
+      </div>
+      <div className="row">
+        <button type="button" className={waits ? undefined : 'primary'} onClick={() => practise(plan.id)}>
+          Practise
+        </button>
+        <Link href={`/plan/${encodeURIComponent(plan.id)}`} className="button">
+          The plan
+        </Link>
+      </div>
+    </div>
+  );
+}
+
+/** Where a session on this plan would start; asked again after every session. */
+function useStart(plan: Plan): NextStart | null {
+  const { startOf } = useIntents();
+  const heads = useApp((state) => state.heads);
+  const [next, setNext] = useState<NextStart | null>(null);
+  useEffect(() => {
+    let wanted = heads.length >= 0;
+    void startOf(plan.id).then((start) => wanted && setNext(start));
+    return () => {
+      wanted = false;
+    };
+  }, [plan, heads, startOf]);
+  return next;
+}

@@ -1,0 +1,38 @@
+/** What must be said on every screen: not kept, not written, an unfinished session. */
+import type { StoreProblem } from '../session/app-state.ts';
+import { useApp, useIntents } from './app-context.tsx';
+import css from './notices.module.css';
+
+export function Notices() {
+  const opening = useApp((state) => state.opening);
+  const problem = useApp((state) => state.writeProblem);
+  const { tryWritingAgain } = useIntents();
+  const visitOnly = opening.kind === 'ready' && opening.kept === 'visit-only';
+  if (!visitOnly && !problem) return null;
+  return (
+    <div className={css.notices} role="status">
+      {visitOnly ? <p>This browser keeps nothing (a private window?). What you do here is lost when you close it.</p> : null}
+      {problem ? (
+        <div className="row">
+          <p>{sayProblem(problem)}</p>
+          <button type="button" onClick={() => void tryWritingAgain()}>
+            Try again
+          </button>
+        </div>
+      ) : null}
+    </div>
+  );
+}
+
+function sayProblem(problem: StoreProblem): string {
+  switch (problem.kind) {
+    case 'quota':
+      return 'This device is full: the last reps are not saved yet. They are kept here while the page stays open. Free some space, then try again.';
+    case 'out-of-turn':
+      return 'Another tab wrote in between: the last reps are not saved yet. Close the other tab, then try again.';
+    case 'damaged':
+      return 'Something saved here cannot be read. Nothing was deleted; the rest is shown.';
+    default:
+      return 'Saving does not work right now. The last reps are kept here while the page stays open.';
+  }
+}

@@ -1,0 +1,51 @@
+/** Says in words what the ear is doing, and what would help. */
+import type { Ear } from '../../session/app-state.ts';
+
+export type EarShape = 'hears' | 'waits' | 'deaf';
+
+export interface EarSaying {
+  readonly shape: EarShape;
+  /** Two or three words, for two metres. */
+  readonly short: string;
+  /** What to do about it; empty when nothing is wrong. */
+  readonly help: string;
+}
+
+const HELP: Readonly<Record<NonNullable<Ear['why']>, string>> = {
+  'not-allowed':
+    'The microphone is not allowed. Allow it in the browser’s settings for this page; keys and buttons work meanwhile.',
+  'no-microphone': 'No microphone is connected. Keys and buttons work.',
+  'not-secure': 'A page needs HTTPS to be given a microphone; the README says how. Keys and buttons work.',
+  'in-use': 'Another app has the microphone. Close it; it is tried again.',
+  unknown: 'The microphone could not be opened; it is tried again. Keys and buttons work.',
+  'no-sound': 'The microphone went away; it is tried again.',
+  silence: 'The microphone gives no sound at all. Is it muted or covered? Keys and buttons work.',
+  unplugged: 'The microphone was unplugged or taken; it is tried again.',
+  muted: 'The system muted the microphone. Keys and buttons work.',
+  hidden: 'The page was hidden, and heard nothing meanwhile.',
+  interrupted: 'A call or another app has the sound. Tap to go on.',
+  'worker-failed': 'The listener stopped; it is started again.',
+};
+
+export function sayEar(ear: Ear, taught: boolean): EarSaying {
+  const help = ear.why ? HELP[ear.why] : '';
+  switch (ear.state) {
+    case 'listening':
+      return { shape: 'hears', short: 'Listening', help: '' };
+    case 'arming':
+      return { shape: 'waits', short: 'Opening the microphone', help: '' };
+    case 'restarting':
+      return { shape: 'deaf', short: 'Cannot hear', help };
+    case 'degraded':
+    case 'blocked':
+      return { shape: 'deaf', short: 'Cannot hear', help };
+    case 'suspended':
+      return { shape: 'deaf', short: 'Paused', help };
+    case 'off':
+      return {
+        shape: 'waits',
+        short: 'Not listening',
+        help: taught ? '' : 'No words are taught yet: use the buttons, or the keys. The sound check teaches it your voice.',
+      };
+  }
+}

@@ -1,0 +1,33 @@
+/** What the ear is doing, always visible, in words and shape. */
+import type { SessionState } from '../../core/fold.ts';
+import { useApp } from '../app-context.tsx';
+import css from './ear.module.css';
+import { type EarShape, sayEar } from './ear-words.ts';
+
+export function Ear({ live }: { live: SessionState }) {
+  const ear = useApp((state) => state.ear);
+  const taught = useApp((state) => state.taught?.enrolled.ok ?? false);
+  const paused = live.phase.phase === 'paused';
+  const unsure = live.lastUnsure !== null;
+  const saying = sayEar(ear, taught);
+  const short = paused ? 'Paused' : unsure && saying.shape === 'hears' ? 'Unsure: say it again' : saying.short;
+  return (
+    <div className={css.ear} role="status">
+      <EarMark shape={paused ? 'waits' : saying.shape} />
+      <div>
+        <strong>{short}</strong>
+        {saying.help && !paused ? <p className={css.help}>{saying.help}</p> : null}
+      </div>
+    </div>
+  );
+}
+
+/** Hears: a filled disc. Waits: a ring. Deaf: a ring struck through. */
+export function EarMark({ shape }: { shape: EarShape }) {
+  return (
+    <svg className={css.mark} data-shape={shape} viewBox="0 0 24 24" aria-hidden="true">
+      <circle cx="12" cy="12" r="9" />
+      {shape === 'deaf' ? <path d="M3 21 L21 3" /> : null}
+    </svg>
+  );
+}

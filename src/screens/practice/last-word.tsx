@@ -1,0 +1,26 @@
+/** The last word heard, for two seconds, with its undo. */
+import { useCallback } from 'react';
+import type { SessionState } from '../../core/fold.ts';
+import { useIntents } from '../app-context.tsx';
+import css from './last-word.module.css';
+import { useClock } from './use-clock.ts';
+
+/** How long a heard word stays on the screen, s (DESIGN). The undo stays while it can still be meant. */
+const SHOWN_S = 2;
+
+export function LastWord({ live }: { live: SessionState }) {
+  const { say } = useIntents();
+  const { lastHeard } = live;
+  const decidedAtS = lastHeard?.decidedAtS ?? Number.NEGATIVE_INFINITY;
+  const fresh = useClock(useCallback((nowS) => nowS - decidedAtS < SHOWN_S, [decidedAtS]));
+  return (
+    <div className={css.last}>
+      <span className={css.word} data-fresh={fresh}>
+        {fresh && lastHeard ? `“${lastHeard.word}”` : ''}
+      </span>
+      <button type="button" className={css.undo} disabled={!lastHeard} onClick={() => say('undo')}>
+        Undo
+      </button>
+    </div>
+  );
+}

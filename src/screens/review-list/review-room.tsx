@@ -1,0 +1,32 @@
+/** Reads one session back and shows its review. */
+import { useEffect, useState } from 'react';
+import { Link, useLocation } from 'wouter';
+import { useApp, useIntents } from '../app-context.tsx';
+import { Review } from '../review/review.tsx';
+
+export function ReviewRoom({ sessionId }: { sessionId: string }) {
+  const reviewed = useApp((state) => (state.reviewed?.sessionId === sessionId ? state.reviewed : null));
+  const [missing, setMissing] = useState(false);
+  const { openReview, practise } = useIntents();
+  const [, go] = useLocation();
+  useEffect(() => {
+    void openReview(sessionId).then((found) => setMissing(!found));
+  }, [sessionId, openReview]);
+  if (missing)
+    return (
+      <div className="stack">
+        <h1>This session is not on this device</h1>
+        <Link href="/review">All sessions</Link>
+      </div>
+    );
+  if (!reviewed) return null;
+  const { planId } = reviewed.state.start;
+  return (
+    <Review
+      state={reviewed.state}
+      next={reviewed.next}
+      onPractise={() => void practise(planId).then(() => go('/practice'))}
+      onDone={() => go('/')}
+    />
+  );
+}

@@ -1,0 +1,100 @@
+/** The frame around the screens: which one is shown, the bar to the others, and what must be said on every one. */
+import type { ReactNode } from 'react';
+import { Link, Route, Router, Switch, useLocation } from 'wouter';
+import { useHashLocation } from 'wouter/use-hash-location';
+import type { App } from '../session/app.ts';
+import { AppProvider, useApp } from './app-context.tsx';
+import { Home } from './home/home.tsx';
+import './look/theme.css';
+import './look/base.css';
+import { Notices } from './notices.tsx';
+import { PlanScreen } from './plan/plan.tsx';
+import { Practice } from './practice/practice.tsx';
+import { ReviewList } from './review-list/review-list.tsx';
+import { ReviewRoom } from './review-list/review-room.tsx';
+import css from './rooms.module.css';
+import { SettingsScreen } from './settings/settings.tsx';
+import { SoundCheck } from './sound-check/sound-check.tsx';
+
+export function Rooms({ app }: { app: App }) {
+  return (
+    <AppProvider value={app}>
+      <Router hook={useHashLocation}>
+        <Frame />
+      </Router>
+    </AppProvider>
+  );
+}
+
+function Frame() {
+  const opening = useApp((state) => state.opening);
+  switch (opening.kind) {
+    case 'opening':
+      return <main className={css.alone} aria-busy="true" />;
+    case 'another-tab':
+      return (
+        <Alone title="Stillbeat is open in another tab">
+          One tab writes, so that no rep is written twice. Go on there, or close it and load this page again.
+        </Alone>
+      );
+    case 'no-web-audio':
+      return (
+        <Alone title="This browser has no sound for pages">
+          Stillbeat needs it for the beats and the microphone. Use a current Chrome, Edge, Firefox or Safari.
+        </Alone>
+      );
+    case 'ready':
+      return <Screens />;
+  }
+}
+
+function Alone({ title, children }: { title: string; children: ReactNode }) {
+  return (
+    <main className={css.alone}>
+      <h1>{title}</h1>
+      <p>{children}</p>
+    </main>
+  );
+}
+
+function Screens() {
+  const [path] = useLocation();
+  const practising = path.startsWith('/practice');
+  return (
+    <div className={practising ? css.bare : css.frame}>
+      <Notices />
+      <main className={css.main}>
+        <Switch>
+          <Route path="/practice" component={Practice} />
+          <Route path="/review" component={ReviewList} />
+          <Route path="/review/:id">{({ id }) => <ReviewRoom sessionId={decodeURIComponent(id)} />}</Route>
+          <Route path="/plan/:id">{({ id }) => <PlanScreen planId={decodeURIComponent(id)} />}</Route>
+          <Route path="/sound" component={SoundCheck} />
+          <Route path="/settings" component={SettingsScreen} />
+          <Route component={Home} />
+        </Switch>
+      </main>
+      {practising ? null : <Bar path={path} />}
+    </div>
+  );
+}
+
+const PLACES = [
+  ['/', 'Dogs'],
+  ['/review', 'Review'],
+  ['/sound', 'Sound check'],
+  ['/settings', 'Settings'],
+] as const;
+
+function Bar({ path }: { path: string }) {
+  const here = (to: string) => (to === '/' ? path === '/' || path.startsWith('/plan') : path.startsWith(to));
+  return (
+    <nav className={css.bar} aria-label="Places">
+      {PLACES.map(([to, name]) => (
+        <Link key={to} href={to} className={css.place} aria-current={here(to) ? 'page' : undefined}>
+          {name}
+        </Link>
+      ))}
+    </nav>
+  );
+}

@@ -1,0 +1,201 @@
+/** Settings: cues, when to stop, keys and pedals. */
+import { useEffect, useState } from 'react';
+import { keyFor } from '../../core/key-bindings.ts';
+import { settingsOf } from '../../core/settings.ts';
+import type { Word } from '../../core/word.ts';
+import type { CueMode, SoundName } from '../../session/app-state.ts';
+import { useApp, useIntents } from '../app-context.tsx';
+import css from './settings.module.css';
+
+export function SettingsScreen() {
+  return (
+    <div className="stack wide">
+      <h1>Settings</h1>
+      <Cues />
+      <Stop />
+      <Who />
+      <Keys />
+    </div>
+  );
+}
+
+function useSettings() {
+  return settingsOf(useApp((state) => state.library));
+}
+
+const MODES: readonly (readonly [CueMode, string])[] = [
+  ['sound', 'Sound'],
+  ['flash', 'A flash of the screen’s edge, no sound'],
+  ['both', 'Both'],
+];
+
+const SOUNDS: readonly (readonly [SoundName, string])[] = [
+  ['beat', 'a second'],
+  ['enough', 'criterion reached'],
+  ['raise', 'next step'],
+  ['return', 'one step back'],
+  ['split', 'half a step'],
+  ['rest', 'rest'],
+  ['unsure', 'say it again'],
+  ['lost', 'cannot hear'],
+];
+
+function Cues() {
+  const { mode, volume, speakCalls } = useSettings();
+  const { saveSettings, hearSound } = useIntents();
+  return (
+    <section className="stack">
+      <h2>Beats and calls</h2>
+      <fieldset className={css.choices}>
+        <legend className="hidden-but-read">How cues reach you</legend>
+        {MODES.map(([value, name]) => (
+          <label key={value} className={css.choice}>
+            <input type="radio" name="mode" checked={mode === value} onChange={() => void saveSettings({ mode: value })} />
+            {name}
+          </label>
+        ))}
+      </fieldset>
+      <label className={css.field}>
+        Volume
+        <input
+          type="range"
+          min="0"
+          max="1"
+          step="0.05"
+          defaultValue={volume}
+          onPointerUp={(event) => void saveSettings({ volume: event.currentTarget.valueAsNumber })}
+          onKeyUp={(event) => void saveSettings({ volume: event.currentTarget.valueAsNumber })}
+        />
+      </label>
+      <label className={css.choice}>
+        <input
+          type="checkbox"
+          checked={speakCalls}
+          onChange={(event) => void saveSettings({ speakCalls: event.target.checked })}
+        />
+        Say the calls in words, with a voice of this device
+      </label>
+      <p className="soft">Let your dog meet each sound first, paired with food.</p>
+      <div className="row">
+        {SOUNDS.map(([name, words]) => (
+          <button type="button" key={name} onClick={() => void hearSound(name)}>
+            {words}
+          </button>
+        ))}
+      </div>
+    </section>
+  );
+}
+
+function Stop() {
+  const { limits } = useSettings();
+  const { saveSettings } = useIntents();
+  const number = (name: 'reps' | 'minutes', title: string, most: number) => (
+    <label className={css.field}>
+      {title}
+      <input
+        type="number"
+        inputMode="numeric"
+        min="1"
+        max={most}
+        defaultValue={limits[name]}
+        onBlur={(event) => {
+          const value = event.currentTarget.valueAsNumber;
+          if (Number.isInteger(value) && value >= 1 && value <= most) void saveSettings({ limits: { ...limits, [name]: value } });
+          else event.currentTarget.value = String(limits[name]);
+        }}
+      />
+    </label>
+  );
+  return (
+    <section className="stack">
+      <h2>Stop while ahead</h2>
+      {number('reps', 'Rest after so many reps (1 to 100)', 100)}
+      {number('minutes', 'Rest after so many minutes (1 to 60)', 60)}
+      <label className={css.field}>
+        Treats at hand (empty: not counted)
+        <input
+          type="number"
+          inputMode="numeric"
+          min="1"
+          max="200"
+          defaultValue={limits.treats ?? ''}
+          onBlur={(event) => {
+            const value = event.currentTarget.valueAsNumber;
+            void saveSettings({
+              limits: { ...limits, treats: Number.isInteger(value) && value >= 1 && value <= 200 ? value : null },
+            });
+          }}
+        />
+      </label>
+    </section>
+  );
+}
+
+function Who() {
+  const { handler, place } = useSettings();
+  const { saveSettings } = useIntents();
+  const text = (name: 'handler' | 'place', title: string, value: string) => (
+    <label className={css.field}>
+      {title}
+      <input
+        maxLength={60}
+        defaultValue={value}
+        onBlur={(event) => {
+          const typed = event.currentTarget.value.trim().normalize('NFC');
+          if (typed && typed !== value) void saveSettings({ [name]: typed });
+          else event.currentTarget.value = value;
+        }}
+      />
+    </label>
+  );
+  return (
+    <section className="stack">
+      <h2>Who and where</h2>
+      {text('handler', 'Handler: each has words of their own', handler)}
+      {text('place', 'Place', place)}
+    </section>
+  );
+}
+
+const BINDABLE: readonly (readonly [Word, string])[] = [
+  ['hold', 'hold: the dog has settled'],
+  ['mark', 'mark: paid'],
+  ['lifted', 'lifted: the head came up'],
+  ['void', 'not a trial, or not offered'],
+  ['undo', 'undo the last word'],
+  ['pause', 'pause'],
+  ['resume', 'go on'],
+  ['finish', 'finish'],
+  ['easier', 'easier step'],
+  ['harder', 'harder step'],
+];
+
+function Keys() {
+  return (
+    <section className="stack">
+      <h2>Keys, pedals and remotes</h2>
+      <p className="soft">They are keyboards to the phone. Tap a word, then press what you want to use for it.</p>
+      <ul className={css.keys}>
+        {BINDABLE.map(([word, title]) => (
+          <KeyLine key={word} word={word} title={title} />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function KeyLine({ word, title }: { word: Word; title: string }) {
+  const { keys } = useSettings();
+  const { bindNextKey } = useIntents();
+  const [waiting, setWaiting] = useState(false);
+  useEffect(() => (waiting ? bindNextKey(word, () => setWaiting(false)) : undefined), [waiting, word, bindNextKey]);
+  return (
+    <li className={css.key}>
+      <span>{title}</span>
+      <button type="button" aria-label={`${title}: press to choose a key`} onClick={() => setWaiting(true)}>
+        {waiting ? 'Press it now…' : (keyFor(keys, word)?.toUpperCase() ?? 'none')}
+      </button>
+    </li>
+  );
+}

@@ -1,0 +1,161 @@
+/** The sound check: teach three words, let it hear what else you say, see what it will miss, hear the beats. */
+import { useEffect, useState } from 'react';
+import { Link } from 'wouter';
+import { takesOf } from '../../core/library.ts';
+import { settingsOf } from '../../core/settings.ts';
+import type { SpokenWord } from '../../core/word.ts';
+import { useApp, useIntents } from '../app-context.tsx';
+import { Forecast } from './forecast.tsx';
+import { Level } from './level.tsx';
+import css from './sound-check.module.css';
+import { TakeRow } from './take-row.tsx';
+import { TryOut } from './try-out.tsx';
+
+/** What each word means, and one thing that might be said; any sound of the handler's own will do. */
+const WORDS: readonly (readonly [SpokenWord, string, string])[] = [
+  ['hold', 'the dog has settled, the hold begins', 'steady'],
+  ['mark', 'paid: this ends the hold', 'yes'],
+  ['lifted', 'the head came up: the dog said no', 'oh well'],
+];
+
+/** The name under which ordinary talk is kept. */
+const TALK = 'talk';
+const TAKES_A_WORD = 3;
+const TAKES_A_PHRASE = 2;
+const TALK_S = 10;
+
+const PHRASES = ['your dog’s name', 'your praise', 'another cue you use'];
+
+export function SoundCheck() {
+  return (
+    <div className="stack wide">
+      <header className="stack">
+        <h1>Sound check</h1>
+        <p>
+          Put the phone where it will stand, then teach it your three words. Say them as you will in practice, each followed by a
+          short pause. Short and unlike each other is best: other vowels, other lengths. The takes stay on this device.
+        </p>
+      </header>
+      <EarTrouble />
+      <Words />
+      <Talk />
+      <Forecast />
+      <TryOut />
+      <Beats />
+    </div>
+  );
+}
+
+function EarTrouble() {
+  const ear = useApp((state) => state.ear);
+  if (ear.state !== 'blocked' && ear.state !== 'degraded') return null;
+  return (
+    <p role="alert" className={css.trouble}>
+      {ear.why === 'not-secure'
+        ? 'A page needs HTTPS to be given a microphone: the README says how. Recordings from files work.'
+        : 'The microphone cannot be opened. Allow it for this page in the browser’s settings and try again, or add recordings from files.'}
+    </p>
+  );
+}
+
+function useTakes() {
+  const library = useApp((state) => state.library);
+  return takesOf(library, settingsOf(library).handler);
+}
+
+function Words() {
+  const takes = useTakes();
+  return (
+    <section className="stack">
+      <h2>1 · Your words</h2>
+      <ul className={css.rows}>
+        {WORDS.map(([word, meaning, example]) => (
+          <TakeRow
+            key={word}
+            word={word}
+            title={word}
+            meaning={meaning}
+            example={example}
+            takes={takes.get(word) ?? []}
+            wanted={TAKES_A_WORD}
+          />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function Talk() {
+  const talk = useTakes().get(TALK) ?? [];
+  const freely = talk.filter(({ said }) => said === TALK);
+  return (
+    <section className="stack">
+      <h2>2 · What else you say</h2>
+      <p>The more of your ordinary talk it knows, the seldomer it takes talk for a word. Twice each is enough.</p>
+      <ul className={css.rows}>
+        {PHRASES.map((phrase) => (
+          <TakeRow
+            key={phrase}
+            word={TALK}
+            title={phrase}
+            meaning=""
+            example={null}
+            takes={talk.filter(({ said }) => said === phrase)}
+            wanted={TAKES_A_PHRASE}
+          />
+        ))}
+        <li className={css.row}>
+          <div>
+            <strong>Ten seconds of anything</strong>
+            <p className="soft small">Tell the dog about your day. {freely.length > 0 ? `${freely.length} pieces kept.` : ''}</p>
+          </div>
+          <TenSeconds />
+        </li>
+      </ul>
+    </section>
+  );
+}
+
+function TenSeconds() {
+  const { teach, stopTeaching, after } = useIntents();
+  const [running, setRunning] = useState(false);
+  useEffect(() => {
+    if (!running) return;
+    return after(1000 * TALK_S, () => {
+      setRunning(false);
+      void stopTeaching();
+    });
+  }, [running, after, stopTeaching]);
+  return (
+    <div className={css.actions}>
+      {running ? <Level /> : null}
+      <button type="button" disabled={running} onClick={() => void teach(TALK, TALK).then(() => setRunning(true))}>
+        {running ? 'Talk now…' : 'Talk for ten seconds'}
+      </button>
+    </div>
+  );
+}
+
+function Beats() {
+  const { hearSound } = useIntents();
+  return (
+    <section className="stack">
+      <h2>4 · The beats</h2>
+      <p>
+        A tap a second from the hold on, a double tap when it is enough: then you mark. Let your dog hear them with food first.
+      </p>
+      <div className="row">
+        <button type="button" onClick={() => void hearSound('beat')}>
+          A second
+        </button>
+        <button type="button" onClick={() => void hearSound('enough')}>
+          Enough
+        </button>
+        <Link href="/settings">Volume, flashes instead of sounds</Link>
+      </div>
+      <Link href="/" className="button primary">
+        Ready: to practice
+      </Link>
+    </section>
+  );
+}

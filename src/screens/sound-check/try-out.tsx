@@ -1,0 +1,39 @@
+/** Try the ear: say anything, see what it takes for a word. */
+import { useApp, useIntents } from '../app-context.tsx';
+import { EarMark } from '../practice/ear.tsx';
+import { sayEar } from '../practice/ear-words.ts';
+import css from './sound-check.module.css';
+
+export function TryOut() {
+  const taught = useApp((state) => state.taught?.enrolled.ok ?? false);
+  const ear = useApp((state) => state.ear);
+  const tried = useApp((state) => state.tried);
+  const catching = useApp((state) => state.teaching.kind === 'catching');
+  const { tryOut, closeEar } = useIntents();
+  const open = ear.state !== 'off' && !catching;
+  const saying = sayEar(ear, true);
+  return (
+    <section className="stack">
+      <h2>3 · Try it</h2>
+      <p>Say your words, and say anything else. What it takes for a word shows here.</p>
+      <div className="row">
+        <button type="button" disabled={!taught || catching} onClick={() => (open ? closeEar() : void tryOut())}>
+          {open ? 'Stop listening' : 'Listen'}
+        </button>
+        {open ? (
+          <>
+            <EarMark shape={saying.shape} />
+            <span>{saying.short}</span>
+          </>
+        ) : null}
+      </div>
+      {open ? (
+        <ol className={css.tried} aria-live="polite">
+          {tried.map(({ word, sure, n }) => (
+            <li key={n}>{sure ? word : `unsure: ${word}?`}</li>
+          ))}
+        </ol>
+      ) : null}
+    </section>
+  );
+}

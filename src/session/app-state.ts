@@ -1,0 +1,55 @@
+/** Everything a screen may read, in one place; only `app.ts` writes it. */
+
+import type { SoundName } from '../audio/names.ts';
+import type { RoomState } from '../audio/sound-room.ts';
+import type { SessionState } from '../core/fold.ts';
+import type { Library } from '../core/library.ts';
+import type { NextStart } from '../core/next-start.ts';
+import type { Ear } from '../ears/ear-state.ts';
+import type { EarLevel } from '../ears/messages.ts';
+import type { SessionHead } from '../store/event-store.ts';
+import type { StoreProblem } from '../store/problem.ts';
+import type { Taught, TeachingState } from './teaching.ts';
+
+export type Opening =
+  | { readonly kind: 'opening' }
+  /** `visit-only`: the browser keeps nothing (a private window); said on every screen. */
+  | { readonly kind: 'ready'; readonly kept: 'on-device' | 'visit-only' }
+  | { readonly kind: 'another-tab' }
+  | { readonly kind: 'no-web-audio' };
+
+/** A session that was read back for review. */
+export interface Reviewed {
+  readonly sessionId: string;
+  readonly state: SessionState;
+  readonly next: NextStart;
+}
+
+export interface AppState {
+  readonly opening: Opening;
+  readonly library: Library;
+  readonly heads: readonly SessionHead[];
+  /** The session being practised. */
+  readonly live: SessionState | null;
+  /** A session that was closed in the middle: it can go on. */
+  readonly unfinished: SessionHead | null;
+  readonly reviewed: Reviewed | null;
+  readonly ear: Ear;
+  readonly level: EarLevel | null;
+  readonly room: RoomState;
+  /** The latest cue, counted, so that two equal ones are two flashes. */
+  readonly flash: { readonly name: SoundName; readonly n: number } | null;
+  readonly teaching: TeachingState;
+  readonly taught: Taught;
+  /** Words heard while trying the ear out, newest first. */
+  readonly tried: readonly { readonly word: string; readonly sure: boolean; readonly n: number }[];
+  readonly writeProblem: StoreProblem | null;
+  readonly screenStaysOn: boolean;
+}
+
+export type { CueMode, SoundName } from '../audio/names.ts';
+export type { Ear } from '../ears/ear-state.ts';
+export type { Enrolled } from '../ears/enrolled.ts';
+export type { CaughtTake } from '../ears/messages.ts';
+export type { SessionHead } from '../store/event-store.ts';
+export type { StoreProblem } from '../store/problem.ts';

@@ -1,0 +1,147 @@
+/** The live session: a heard word goes through the core; what it asks for is written, sounded and shown, in that order. */
+import type { Beats } from '../audio/beats.ts';
+import type { Calls } from '../audio/calls.ts';
+import type { CallKind } from '../audio/names.ts';
+import type { Call } from '../core/call.ts';
+import type { EarState, SessionEvent, SessionStart, Stamp } from '../core/event.ts';
+import { fold, type SessionState } from '../core/fold.ts';
+import { CALL_WORDS } from '../core/sentences.ts';
+import { type Effect, type Input, type Stepped, start, step } from '../core/step.ts';
+import type { Seconds } from '../core/units.ts';
+import type { Heard, Unsure } from '../core/word.ts';
+import { isoWithOffset, type WallClock } from './wall-clock.ts';
+import type { Writer } from './writer.ts';
+
+export interface PracticeParts {
+  /** Page time, s: the sound room's clock. */
+  readonly nowS: () => Seconds;
+  readonly wall: WallClock;
+  readonly writer: Writer;
+  readonly beats: Pick<Beats, 'start' | 'stop'>;
+  readonly calls: Pick<Calls, 'call' | 'holdBegan' | 'holdEnded' | 'voice' | 'silence'>;
+  /** Tells the screen; only after the writer has answered. */
+  readonly show: (state: SessionState) => void;
+}
+
+/** Heard and unsure carry page time; the session's own clock begins at 0 with the session. */
+export interface Practice {
+  begin(body: SessionStart): Promise<void>;
+  /** Goes on with a session that was closed: the hold it broke off is void, the time between is a pause. */
+  goOn(events: readonly SessionEvent[]): Promise<void>;
+  hear(heard: Heard): Promise<void>;
+  unsure(unsure: Unsure): Promise<void>;
+  ear(name: string, state: EarState): Promise<void>;
+  pause(why: 'handler' | 'hidden'): Promise<void>;
+  resume(): Promise<void>;
+  end(why: 'handler' | 'abandoned'): Promise<void>;
+  /** Seconds on the session clock. */
+  sessionS(): Seconds;
+  state(): SessionState | null;
+}
+
+interface Inside {
+  readonly parts: PracticeParts;
+  state: SessionState | null;
+  /** Page time of the session's 0. */
+  zeroS: Seconds;
+  /** What is being written; the next input waits for it, so that events keep their order. */
+  busy: Promise<void>;
+}
+
+export function createPractice(parts: PracticeParts): Practice {
+  const inside: Inside = { parts, state: null, zeroS: 0, busy: Promise.resolve() };
+  const sessionS = () => parts.nowS() - inside.zeroS;
+  const feed = (input: Input) => inTurn(inside, () => take(inside, input));
+  return {
+    begin: (body) => inTurn(inside, () => begin(inside, body)),
+    goOn: (events) => inTurn(inside, () => goOn(inside, events)),
+    hear: (heard) => {
+      // Before it waits its turn: a call under way must give way to the handler at once.
+      parts.calls.voice(heard.endedAtS);
+      return feed({ kind: 'heard', heard: onSessionClock(heard, inside.zeroS) });
+    },
+    unsure: (unsure) => {
+      parts.calls.voice(unsure.endedAtS);
+      return feed({ kind: 'unsure', unsure: onSessionClock(unsure, inside.zeroS) });
+    },
+    ear: (ear, state) => feed({ kind: 'ear', atS: sessionS(), ear, state }),
+    pause: (why) => feed({ kind: 'pause', atS: sessionS(), why }),
+    resume: () => feed({ kind: 'resume', atS: sessionS() }),
+    end: (why) => feed({ kind: 'end', atS: sessionS(), why }),
+    sessionS,
+    state: () => inside.state,
+  };
+}
+
+function inTurn(inside: Inside, work: () => Promise<void>): Promise<void> {
+  inside.busy = inside.busy.then(work);
+  return inside.busy;
+}
+
+function onSessionClock<T extends { startedAtS: Seconds; endedAtS: Seconds; decidedAtS: Seconds }>(heard: T, zeroS: Seconds): T {
+  const { startedAtS, endedAtS, decidedAtS } = heard;
+  return { ...heard, startedAtS: startedAtS - zeroS, endedAtS: endedAtS - zeroS, decidedAtS: decidedAtS - zeroS };
+}
+
+async function begin(inside: Inside, body: SessionStart): Promise<void> {
+  inside.zeroS = inside.parts.nowS();
+  await carryOut(inside, start(body, stampFor(inside, inside.parts.wall.newId())));
+}
+
+async function goOn(inside: Inside, events: readonly SessionEvent[]): Promise<void> {
+  const folded = fold(events);
+  if (!folded.ok) return;
+  const closedForS = (inside.parts.wall.now().getTime() - Date.parse(events.at(-1)?.at ?? '')) / 1000;
+  // The wall clock may have been set back while the page was closed: time never runs backwards in a session.
+  inside.zeroS = inside.parts.nowS() - folded.state.latestS - Math.max(0, closedForS || 0);
+  inside.state = folded.state;
+  await take(inside, { kind: 'pause', atS: folded.state.latestS, why: 'closed' });
+}
+
+async function take(inside: Inside, input: Input): Promise<void> {
+  if (!inside.state) return;
+  await carryOut(inside, step(inside.state, input, stampFor(inside, inside.state.log[0]?.session ?? null)));
+}
+
+function stampFor({ parts }: Inside, session: string | null): Stamp {
+  const { wall, writer } = parts;
+  return { ...writer.next(), session, at: isoWithOffset(wall.now()), monoMs: wall.monoMs() };
+}
+
+/** Sounds at once, writes, and only then tells the screen. */
+async function carryOut(inside: Inside, { state, effects }: Stepped): Promise<void> {
+  inside.state = state;
+  for (const effect of effects) sound(inside, effect);
+  const events = effects.flatMap((effect) => (effect.do === 'keep' ? [effect.event] : []));
+  if (events.length > 0) await inside.parts.writer.write(events);
+  inside.parts.show(state);
+}
+
+function sound({ parts: { beats, calls }, zeroS }: Inside, effect: Effect): void {
+  switch (effect.do) {
+    case 'startBeats':
+      calls.holdBegan();
+      return beats.start({ onsetS: effect.sinceS + zeroS, criterionS: effect.criterionS });
+    case 'stopBeats':
+      beats.stop();
+      return calls.holdEnded();
+    case 'call':
+      return calls.call(soundOf(effect.call.kind), CALL_WORDS[effect.call.kind]);
+    case 'ask':
+    case 'sayUnsure':
+      return calls.call('unsure', 'say it again');
+    case 'keep':
+      return;
+  }
+}
+
+function soundOf(kind: Call['kind']): CallKind {
+  switch (kind) {
+    case 'stay':
+      return 'return';
+    case 'begin':
+      return 'raise';
+    default:
+      return kind;
+  }
+}

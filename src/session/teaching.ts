@@ -1,0 +1,104 @@
+/** The sound check: catches takes of each word and of the handler's talk, keeps them, and says what the ear will make of them. */
+import type { TaughtSound } from '../core/event.ts';
+import { type Library, takesOf } from '../core/library.ts';
+import type { Seconds } from '../core/units.ts';
+import { SPOKEN_WORDS } from '../core/word.ts';
+import type { Enrolled } from '../ears/enrolled.ts';
+import type { CaughtTake } from '../ears/messages.ts';
+import type { OwnWords } from '../ears/own-words.ts';
+import type { LibraryKeeper } from './library.ts';
+
+/** The name under which ordinary talk is kept beside the words. */
+export const TALK = 'talk';
+
+/** What the sound check is doing. */
+export type TeachingState =
+  | { readonly kind: 'idle' }
+  /** Waiting for one more take of `word`; `said` is what the handler calls it. */
+  | { readonly kind: 'catching'; readonly word: string; readonly said: string; readonly last: CaughtTake | null }
+  | { readonly kind: 'working' };
+
+/** What the model of this handler's words promises; null: nothing taught yet. */
+export type Taught = { readonly enrolled: Enrolled; readonly takes: number } | null;
+
+export interface TeachingParts {
+  readonly ear: Pick<OwnWords, 'teach' | 'idle' | 'enrol'>;
+  readonly keeper: LibraryKeeper;
+  readonly handler: () => string;
+  readonly show: (state: TeachingState, taught: Taught) => void;
+}
+
+export interface Teaching {
+  catchTakes(word: string, said: string): void;
+  caught(take: CaughtTake): Promise<void>;
+  stop(): Promise<void>;
+  addRecording(word: string, said: string, recording: { samples: Float32Array; sampleRateHz: number }): Promise<void>;
+  remove(eventId: string): Promise<void>;
+  /** Builds the model anew from all that was taught. */
+  refresh(): Promise<Taught>;
+  taught(): Taught;
+}
+
+/** A word is shorter than this, s; talk is cut into pieces of it. */
+const LONGEST_TAKE_S: Seconds = 1.8;
+
+export function createTeaching({ ear, keeper, handler, show }: TeachingParts): Teaching {
+  let state: TeachingState = { kind: 'idle' };
+  let taught: Taught = null;
+  const tell = (next: TeachingState) => {
+    state = next;
+    show(state, taught);
+  };
+  const refresh = async () => {
+    const { words, talk, takes } = teachingOf(keeper.library(), handler());
+    taught = takes === 0 ? null : { enrolled: await ear.enrol({ words, talk }), takes };
+    show(state, taught);
+    return taught;
+  };
+  const keep = (word: string, said: string, take: { samples: Float32Array; sampleRateHz: number }) =>
+    keeper.keep({
+      type: 'sound-taught',
+      body: { word, said, handler: handler(), sampleRateHz: take.sampleRateHz, samples: toInt16(take.samples) },
+    });
+  return {
+    catchTakes: (word, said) => {
+      ear.teach(LONGEST_TAKE_S);
+      tell({ kind: 'catching', word, said, last: null });
+    },
+    caught: async (take) => {
+      if (state.kind !== 'catching') return;
+      const { word, said } = state;
+      tell({ ...state, last: take });
+      // A word that went on too long was not that word; in talk any piece serves.
+      if (word === TALK || (take.report.ok && !take.caught.cut)) await keep(word, said, take.caught);
+    },
+    stop: async () => {
+      ear.idle();
+      tell({ kind: 'working' });
+      await refresh();
+      tell({ kind: 'idle' });
+    },
+    addRecording: keep,
+    remove: (of) => keeper.keep({ type: 'sound-removed', body: { of } }),
+    refresh,
+    taught: () => taught,
+  };
+}
+
+/** This handler's takes, by word, and their talk. */
+function teachingOf(library: Library, handler: string) {
+  const takes = takesOf(library, handler);
+  const samplesOf = (word: string) => (takes.get(word) ?? []).map(toTake);
+  const words = Object.fromEntries(
+    SPOKEN_WORDS.map((word) => [word, samplesOf(word)] as const).filter(([, each]) => each.length > 0),
+  );
+  return { words, talk: samplesOf(TALK), takes: Object.values(words).flat().length };
+}
+
+function toTake({ samples, sampleRateHz }: TaughtSound): { samples: Float32Array; sampleRateHz: number } {
+  return { samples: Float32Array.from(samples, (x) => x / 32768), sampleRateHz };
+}
+
+export function toInt16(samples: Float32Array): Int16Array {
+  return Int16Array.from(samples, (x) => Math.max(-32768, Math.min(32767, Math.round(x * 32768))));
+}

@@ -2,15 +2,17 @@
 import type { Call, Reason, RestReason } from './call.ts';
 import { ALARM_ASK, ALARM_LOOK, alarmScore } from './chain/alarm.ts';
 import { type Answer, type Machine, NO_TRIALS, type Trials } from './chain/machine.ts';
-import { steadyDuration, steadyHandling } from './chain/rules.ts';
 import type { Limits } from './limits.ts';
 import { areaOf, type BodyArea, halfStep, indexOfStep, insertBefore, type Step } from './plan.ts';
 import type { EndedRep } from './rep.ts';
+import { machineOf, type SessionRule } from './rule.ts';
 import type { Seconds } from './units.ts';
 
 /** Where dog and handler stand. JSON-able; carried from session to session by `next-start.ts`. */
 export interface Standing {
   readonly steps: readonly Step[];
+  /** The rule of this session. */
+  readonly rule: SessionRule;
   readonly stepId: string;
   /** Trials since the step was reached. */
   readonly trials: Trials;
@@ -48,10 +50,11 @@ const RESTING_LIFTS = { lifts: 4, of: 8 };
 /** Reps never offered, running, that advise a rest (CRITERION.md, confirmed). */
 const RESTING_REFUSALS = 3;
 
-/** The rule that a step is judged by: duration steps may rise after five clean trials, handling steps never. */
-export function machineFor(step: Step): Machine {
-  return step.kind === 'duration' ? steadyDuration : steadyHandling;
-}
+/** Names the machine that judges the step at hand. The simulator puts others in the place of the session's rule. */
+export type Judge = (standing: Standing) => Machine;
+
+/** The session's own rule. */
+export const byRule: Judge = (standing) => machineOf(standing.rule, stepOf(standing).kind);
 
 export function stepOf(standing: Standing): Step {
   const step = standing.steps[indexOfStep(standing.steps, standing.stepId)];
@@ -65,12 +68,12 @@ export function isTrial(rep: EndedRep): boolean {
 }
 
 /** The standing after one more rep, before any call about it. */
-export function countRep(standing: Standing, rep: EndedRep): Standing {
+export function countRep(standing: Standing, rep: EndedRep, judge: Judge = byRule): Standing {
   const today = countToday(standing, rep);
   if (rep.outcome === 'void') return { ...standing, today };
   const alarms = isTrial(rep) ? countAlarm(standing, rep) : standing.alarms;
   if (standing.warmUp) return { ...standing, today, alarms, warmUp: countWarmUp(standing.warmUp, rep) };
-  return { ...standing, today, alarms, trials: isTrial(rep) ? countTrial(standing, rep) : standing.trials };
+  return { ...standing, today, alarms, trials: isTrial(rep) ? countTrial(standing, rep, judge) : standing.trials };
 }
 
 function countToday({ today, warmUp }: Standing, rep: EndedRep): Today {
@@ -95,29 +98,35 @@ function countWarmUp(warmUp: NonNullable<Standing['warmUp']>, rep: EndedRep): No
   return { ...warmUp, left: warmUp.left - 1, lifts: warmUp.lifts + (rep.outcome === 'lifted' ? 1 : 0) };
 }
 
-function countTrial(standing: Standing, rep: EndedRep): Trials {
+function countTrial(standing: Standing, rep: EndedRep, judge: Judge): Trials {
   const kept = rep.outcome === 'kept';
-  const answer = answerTo(standing, kept);
+  const answer = answerTo(standing, kept, judge);
   if (answer.verdict === 'stay') return answer.state;
   // The verdict may be overruled or taken back: keep the trial, so that nothing heard is forgotten. A call empties it.
   const { last, count, kept: keptSoFar } = standing.trials;
   return { last: [...last, kept].slice(-10), count: count + 1, kept: keptSoFar + (kept ? 1 : 0) };
 }
 
-function answerTo(standing: Standing, kept: boolean): Answer<Trials> {
-  return machineFor(stepOf(standing)).next(standing.trials, kept);
+function answerTo(standing: Standing, kept: boolean, judge: Judge): Answer<Trials> {
+  return judge(standing).next(standing.trials, kept);
 }
 
 /**
  * What to call after a rep; empty: stay, silently.
  * @param before the standing before the rep; @param practisedS time practised so far, pauses left out, s.
  */
-export function decide(before: Standing, rep: EndedRep, practisedS: Seconds, limits: Limits): readonly Call[] {
-  const counted = countRep(before, rep);
+export function decide(
+  before: Standing,
+  rep: EndedRep,
+  practisedS: Seconds,
+  limits: Limits,
+  judge: Judge = byRule,
+): readonly Call[] {
+  const counted = countRep(before, rep, judge);
   const moves = before.warmUp
     ? endOfWarmUp(counted)
     : isTrial(rep)
-      ? moveAfter(before, answerTo(before, rep.outcome === 'kept'))
+      ? moveAfter(before, answerTo(before, rep.outcome === 'kept', judge))
       : [];
   const after = moves.reduce(applyCall, counted);
   if (moves.some((call) => call.kind === 'rest')) return moves;

@@ -1,7 +1,8 @@
 /** Decides where the next session starts, and what of this one it carries on. */
 import { NO_TRIALS, type Trials } from './chain/machine.ts';
 import { type Standing, TODAY, WARM_UPS } from './criterion.ts';
-import { indexOfStep, type Step } from './plan.ts';
+import { criterionS, indexOfStep, insertBefore, type Plan, type Step } from './plan.ts';
+import { ruleOf, type StoredRule, sameRule } from './rule.ts';
 
 /** What a session takes over from the one before on the same plan. */
 export interface Carried {
@@ -38,20 +39,53 @@ export function firstStart(steps: readonly Step[]): NextStart {
   return { steps, startStepId: first.id, carried: NOTHING_CARRIED, why: { kind: 'first-session' } };
 }
 
-/** Where to begin after a session that stood at `standing` and ended `daysSince` days ago; a doubt goes to the easier side. */
-export function nextStart(standing: Standing, endedOnLift: boolean, daysSince: number): NextStart {
+/**
+ * Where to begin after a session that stood at `standing` and ended `daysSince` days ago; a doubt goes to the easier side.
+ * @param plan the plan as it stands now, which may have been edited since: it wins over the ladder of the session. Save what
+ * the session split with `planAfter` first. Left out: the ladder and the rule of the session go on.
+ */
+export function nextStart(standing: Standing, endedOnLift: boolean, daysSince: number, plan: NextPlan = standing): NextStart {
   const reachedId = standing.warmUp && standing.warmUp.lifts < WARM_UPS ? standing.warmUp.toStepId : standing.stepId;
+  const { steps } = plan;
   const why = startReason(endedOnLift, daysSince);
-  const reached = indexOfStep(standing.steps, reachedId);
-  const start = standing.steps[Math.max(0, reached - stepsLower(why, daysSince))] as Step;
-  const sameStep = start.id === reachedId && daysSince <= CARRY_DAYS;
-  const { returns, passed, alarms, steps } = standing;
+  const reached = indexOfStep(steps, nearestEasier(standing.steps, reachedId, steps));
+  const start = steps[Math.max(0, reached - stepsLower(why, daysSince))];
+  if (!start) throw new Error('next start: the plan has no steps');
+  const goesOn = start.id === reachedId && daysSince <= CARRY_DAYS && asksTheSame(standing, start, plan);
+  const { returns, passed, alarms } = standing;
   return {
     steps,
     startStepId: start.id,
     why,
-    carried: { trials: sameStep ? standing.trials : NO_TRIALS, returns, passed, alarms },
+    carried: { trials: goesOn ? standing.trials : NO_TRIALS, returns, passed, alarms },
   };
+}
+
+/** What of a plan matters for the next start. */
+type NextPlan = Pick<Plan, 'steps'> & { readonly rule?: StoredRule };
+
+/** The step reached, or when it was taken out of the plan the nearest easier one that is left; none left: the first. */
+function nearestEasier(old: readonly Step[], reachedId: string, steps: readonly Step[]): string {
+  const easier = old.slice(0, indexOfStep(old, reachedId) + 1).toReversed();
+  return easier.find(({ id }) => indexOfStep(steps, id) >= 0)?.id ?? steps[0]?.id ?? '';
+}
+
+/** Trials go on only while the step asks for the same seconds and is judged by the same rule. */
+function asksTheSame(standing: Standing, start: Step, plan: NextPlan): boolean {
+  const was = standing.steps[indexOfStep(standing.steps, start.id)];
+  return was !== undefined && criterionS(was) === criterionS(start) && sameRule(standing.rule, ruleOf(plan.rule));
+}
+
+/** The plan with the half steps that a session put in, marked as such: save it after the session, so that they stay. */
+export function planAfter(plan: Plan, { steps }: Standing): Plan {
+  return { ...plan, steps: steps.toReversed().reduce(keepSplit, plan.steps) };
+}
+
+/** Puts a half step back before the step that it leads to (a half of a half comes after it: hence from the top), unless the plan has it or has lost one of its neighbours. */
+function keepSplit(kept: readonly Step[], step: Step): readonly Step[] {
+  const { halfOf } = step;
+  const lost = !halfOf || indexOfStep(kept, step.id) >= 0 || indexOfStep(kept, halfOf.belowId) < 0;
+  return lost || indexOfStep(kept, halfOf.aboveId) < 0 ? kept : insertBefore(kept, halfOf.aboveId, step);
 }
 
 function startReason(endedOnLift: boolean, daysSince: number): StartReason {
@@ -65,9 +99,9 @@ function stepsLower(why: StartReason, daysSince: number): number {
 }
 
 /** The standing at the first rep: one step lower for two uncounted reps, unless there is nothing lower. */
-export function standAt(start: { steps: readonly Step[]; startStepId: string; carried: Carried }): Standing {
+export function standAt(start: { steps: readonly Step[]; startStepId: string; carried: Carried; rule?: StoredRule }): Standing {
   const { steps, startStepId, carried } = start;
   const below = steps[indexOfStep(steps, startStepId) - 1];
   const warmUp = below ? { left: WARM_UPS, lifts: 0, toStepId: startStepId } : null;
-  return { steps, stepId: below?.id ?? startStepId, warmUp, today: TODAY, ...carried };
+  return { steps, rule: ruleOf(start.rule), stepId: below?.id ?? startStepId, warmUp, today: TODAY, ...carried };
 }

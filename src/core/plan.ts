@@ -1,4 +1,5 @@
 /** Describes a plan: a ladder of small steps, what a step asks for, and where half a step lies. */
+import type { StoredRule } from './rule.ts';
 import type { Seconds } from './units.ts';
 
 /** Where on the dog a step works. `position` is the hold itself, before any handling. */
@@ -47,6 +48,8 @@ export interface Plan {
   readonly position: string;
   /** Easiest first. */
   readonly steps: readonly Step[];
+  /** How steps are judged; none named: steady. */
+  readonly rule?: StoredRule;
 }
 
 /** The seconds a marker must wait for on this step. */

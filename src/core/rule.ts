@@ -1,0 +1,227 @@
+/** Holds the criterion rules as values: which machine judges a step, the sentence that tells a trainer, and the evidence that goes with each. */
+import { chainOf } from './chain/automaton.ts';
+import type { Machine } from './chain/machine.ts';
+import {
+  blocksKOfM,
+  cautious,
+  LONGEST_BLOCK,
+  LONGEST_SLIDING,
+  STEADY_BACK,
+  sequential,
+  slidingKOfM,
+  steadyDuration,
+  steadyHandling,
+} from './chain/rules.ts';
+import type { Step } from './plan.ts';
+import type { Hold } from './statistics/hold-time.ts';
+import { type PercentileCriterion, percentileCriterion } from './statistics/percentile.ts';
+import type { Share } from './units.ts';
+
+/** So many kept of so many: judged at the end of each block, or wherever the window lies. */
+export interface KOfMRule {
+  readonly kind: 'k-of-m';
+  readonly kept: number;
+  readonly of: number;
+  readonly window: 'blocks' | 'sliding';
+}
+
+/** Shapes hold times that nobody marks: the next hold is to beat the k-th lowest of the last `last`. */
+export interface PercentileRule {
+  readonly kind: 'percentile';
+  readonly last: number;
+  /** Share of holds that is paid as long as nothing changes. */
+  readonly share: Share;
+}
+
+/** A rule that can judge a session: it answers to trials. */
+export type SessionRule =
+  | { readonly kind: 'steady' }
+  | { readonly kind: 'cautious' }
+  | { readonly kind: 'sequential' }
+  | KOfMRule;
+
+export type Rule = SessionRule | PercentileRule;
+
+/** Sessions from before there was a choice say 'steady' in one word. */
+export type StoredRule = 'steady' | SessionRule;
+
+export const STEADY: SessionRule = { kind: 'steady' };
+
+/** The rule that a plan or a session names; none named: steady. */
+export function ruleOf(stored: StoredRule | undefined): SessionRule {
+  return stored === undefined || stored === 'steady' ? STEADY : stored;
+}
+
+/** The usual numbers of the percentile schedule: m 10, w .5, so that k = 5.5 and the lower integer 5 (CRITERION.md). */
+export const USUAL_PERCENTILE: PercentileRule = { kind: 'percentile', last: 10, share: 0.5 };
+
+/** What the plan screen lets a trainer choose from; four of five is there so that one sees how fast it is. */
+export const CHOICES: readonly SessionRule[] = [
+  STEADY,
+  { kind: 'cautious' },
+  { kind: 'sequential' },
+  { kind: 'k-of-m', kept: 9, of: 10, window: 'blocks' },
+  { kind: 'k-of-m', kept: 5, of: 5, window: 'sliding' },
+  { kind: 'k-of-m', kept: 4, of: 5, window: 'sliding' },
+];
+
+export function sameRule(a: Rule, b: Rule): boolean {
+  return ruleKey(a) === ruleKey(b);
+}
+
+/** A short name for lists and for telling rules apart: `k-of-m 9/10 blocks`. */
+export function ruleKey(rule: Rule): string {
+  if (rule.kind === 'k-of-m') return `k-of-m ${rule.kept}/${rule.of} ${rule.window}`;
+  return rule.kind === 'percentile' ? `percentile ${rule.last} ${rule.share}` : rule.kind;
+}
+
+/** Why a k-of-m rule cannot be; null when it can. */
+export function refuseKOfM({ kept, of, window }: KOfMRule): { readonly name: 'kept' | 'of'; readonly bound: string } | null {
+  const most = window === 'sliding' ? LONGEST_SLIDING : LONGEST_BLOCK;
+  if (!Number.isInteger(of) || of < 1 || of > most) return { name: 'of', bound: `a whole number from 1 to ${most}` };
+  if (!Number.isInteger(kept) || kept < 1 || kept > of) return { name: 'kept', bound: `a whole number from 1 to ${of}` };
+  return null;
+}
+
+/** Is this, read from a file or a shelf, a rule that a session can run? */
+export function isStoredRule(value: unknown): value is StoredRule {
+  if (value === 'steady') return true;
+  if (typeof value !== 'object' || value === null) return false;
+  const rule = value as KOfMRule;
+  if (rule.kind !== 'k-of-m') return ['steady', 'cautious', 'sequential'].includes(rule.kind);
+  return (rule.window === 'blocks' || rule.window === 'sliding') && refuseKOfM(rule) === null;
+}
+
+/**
+ * The machine that judges trials on a step of this kind. Only steady tells them apart: durations get a short cut.
+ * @throws RangeError for a k-of-m rule that `refuseKOfM` refuses.
+ */
+export function machineOf(rule: SessionRule, kind: Step['kind']): Machine {
+  switch (rule.kind) {
+    case 'steady':
+      return kind === 'duration' ? steadyDuration : steadyHandling;
+    case 'cautious':
+      return cautious;
+    case 'sequential':
+      return sequential;
+    case 'k-of-m':
+      return kOfM(rule);
+  }
+}
+
+function kOfM({ kept, of, window }: KOfMRule): Machine {
+  return window === 'sliding' ? slidingKOfM(kept, of, STEADY_BACK) : blocksKOfM(kept, of, { patterns: STEADY_BACK });
+}
+
+/** Fewest trials after which the rule can raise: counted on the machine, so that it cannot drift from it. */
+export function fewestToRaise(rule: SessionRule, kind: Step['kind']): number {
+  const { kept } = chainOf(machineOf(rule, kind));
+  let trials = 0;
+  for (let state = 0; state >= 0; trials++) state = kept[state] as number;
+  return trials;
+}
+
+/** What a percentile rule makes of holds; it answers only for holds that nobody marked. */
+export type NextHold = PercentileCriterion | { readonly kind: 'marked'; readonly marked: number; readonly of: number };
+
+/**
+ * The hold to beat next, latest hold last. Refused when one of the holds it would rank was marked: the marker ended that hold,
+ * so its length is what the handler chose and not what the dog would have given.
+ */
+export function nextHold({ last, share }: PercentileRule, holds: readonly Hold[]): NextHold {
+  const ranked = holds.slice(-last);
+  const marked = ranked.filter(({ end }) => end === 'marked').length;
+  if (marked > 0) return { kind: 'marked', marked, of: ranked.length };
+  return percentileCriterion(
+    ranked.map(({ heldForS }) => heldForS),
+    last,
+    share,
+  );
+}
+
+/** One row of CRITERION.md: simulated dogs, which rank rules and say nothing about real ones. */
+export interface Evidence {
+  /** `confirmed`: 4,000 fresh dogs. `first`: 1,000-2,000 dogs of the first comparison, where the step was re-earned by three in a row. */
+  readonly from: 'confirmed' | 'first';
+  readonly reachTop: Share;
+  readonly reps: number;
+  readonly lifts: number;
+  readonly kept: Share;
+  /** Share of raises that came while the true success was below .8. */
+  readonly earlyRaises: Share;
+  /** Success on the weakest step in the end; null where the comparison did not give it. */
+  readonly weakestStep: Share | null;
+}
+
+const EVIDENCE: Readonly<Record<string, Evidence>> = {
+  steady: { from: 'confirmed', reachTop: 0.973, reps: 548, lifts: 78.6, kept: 0.876, earlyRaises: 0.023, weakestStep: 0.88 },
+  cautious: { from: 'confirmed', reachTop: 0.964, reps: 641, lifts: 75, kept: 0.899, earlyRaises: 0.008, weakestStep: 0.89 },
+  sequential: { from: 'first', reachTop: 0.941, reps: 578, lifts: 82, kept: 0.872, earlyRaises: 0.018, weakestStep: null },
+  'k-of-m 9/10 blocks': {
+    ...{ from: 'confirmed', reachTop: 0.969, reps: 613, lifts: 75.7, kept: 0.893, earlyRaises: 0.008, weakestStep: 0.89 },
+  },
+  'k-of-m 5/5 sliding': {
+    ...{ from: 'confirmed', reachTop: 0.958, reps: 539, lifts: 102, kept: 0.835, earlyRaises: 0.071, weakestStep: 0.81 },
+  },
+  'k-of-m 4/5 sliding': {
+    ...{ from: 'confirmed', reachTop: 0.883, reps: 625, lifts: 162, kept: 0.78, earlyRaises: 0.219, weakestStep: 0.68 },
+  },
+};
+
+/** The row of evidence for a rule; null where nobody has compared it. */
+export function evidenceFor(rule: Rule): Evidence | null {
+  return EVIDENCE[ruleKey(rule)] ?? null;
+}
+
+/** One sentence that can be spoken. */
+export function sayRule(rule: Rule): string {
+  switch (rule.kind) {
+    case 'steady':
+      return 'Nine of ten held: next step; two lifts running, or three in five: back, and the rise is halved.';
+    case 'cautious':
+      return 'Nine of ten held: next step; two lifts in four: back, and the rise is halved.';
+    case 'sequential':
+      return 'Kept reps add up and lifts weigh four times as much: next step when the sum is sure, back when it is sure of the opposite.';
+    case 'percentile':
+      return `The next hold is to beat the middle of your dog's last ${rule.last} holds.`;
+    case 'k-of-m':
+      return `${rule.kept} of ${rule.window === 'blocks' ? 'a block of' : 'the last'} ${rule.of} held: next step; two lifts running, or three in five: back, and the rise is halved.`;
+  }
+}
+
+/** One paragraph with its counts: what raises, what returns, and what it is good for. */
+export function explainRule(rule: Rule): string {
+  switch (rule.kind) {
+    case 'steady':
+      return 'It raises when at most 1 of the last 10 trials on the step was a lift and 9 were kept, so after 9 straight at the earliest. Holding still alone may also rise when the first 5 of 5 trials on a step are kept; handling gets no such short cut. It goes back on 2 lifts running or 3 in the last 5, puts half a step in at the first return, and has every step earned again in full. Nine of ten does not promise nine of ten for ever: how sure your dog is, is counted over all trials on the step.';
+    case 'cautious':
+      return 'It raises as steady does, on 9 kept of the last 10, but with no short cut for holding still: 9 trials at the least on every step. It goes back on 2 lifts in the last 4. It takes more reps and asks for fewer lifts: for a dog with a history, or a place that was sore.';
+    case 'sequential':
+      return 'A sequential test of 7 in 10 against 9 in 10. Each kept trial adds 8, each lift takes 35 away; at 45 it raises, at -45 it goes back. So 6 of 6 raise, 1 lift asks for 4 or 5 kept to make up for it, and 2 lifts at the start return.';
+    case 'percentile':
+      return `It ranks the last ${rule.last} holds and asks for one longer than the middle, so that about half of all holds are paid while nothing changes. It is not offered for marked holds: the marker ends a hold, so its length is what you chose and not what your dog would have given. Use it only where you let your dog end every hold.`;
+    case 'k-of-m':
+      return explainKOfM(rule);
+  }
+}
+
+function explainKOfM(rule: KOfMRule): string {
+  const { kept, of, window } = rule;
+  const when =
+    window === 'blocks'
+      ? `It counts in blocks of ${of}: with ${kept} kept or more at the end of a block it raises, else a fresh block begins.`
+      : `It raises as soon as ${kept} of the last ${of} trials were kept, wherever those ${of} lie, so a lucky stretch is enough.`;
+  return `${when} It goes back on 2 lifts running or 3 in the last 5, and puts half a step in at the first return.`;
+}
+
+const RULE_NAMES: Readonly<Record<Exclude<Rule['kind'], 'k-of-m'>, string>> = {
+  steady: 'Steady',
+  cautious: 'Cautious',
+  sequential: 'Sequential test',
+  percentile: 'Percentile',
+};
+
+export function nameRule(rule: Rule): string {
+  if (rule.kind !== 'k-of-m') return RULE_NAMES[rule.kind];
+  return `${rule.kept} of ${rule.of}, ${rule.window === 'blocks' ? 'in blocks' : 'sliding'}`;
+}

@@ -5,7 +5,6 @@ import type { Limits } from './limits.ts';
 import type { Carried } from './next-start.ts';
 import type { Plan, Step } from './plan.ts';
 import type { StoredRule } from './rule.ts';
-import type { StoredRule } from './rule.ts';
 import type { IsoTime, Milliseconds, Seconds } from './units.ts';
 import type { Heard, Unsure } from './word.ts';
 

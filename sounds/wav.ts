@@ -6,14 +6,14 @@ const BYTES_A_SAMPLE = 2;
 const FULL_SCALE = 32_767;
 
 /** `samples`: mono, -1..1. */
-export function wavBytes(samples: Float64Array, sampleRateHz: Hertz): Uint8Array {
+export function wavBytes(samples: Float32Array | Float64Array, sampleRateHz: Hertz): Uint8Array {
   const dataBytes = samples.length * BYTES_A_SAMPLE;
   const bytes = new Uint8Array(HEADER_BYTES + dataBytes);
   const view = new DataView(bytes.buffer);
   writeHeader(view, dataBytes, sampleRateHz);
-  samples.forEach((sample, i) => {
+  for (const [i, sample] of samples.entries()) {
     view.setInt16(HEADER_BYTES + i * BYTES_A_SAMPLE, Math.round(sample * FULL_SCALE), true);
-  });
+  }
   return bytes;
 }
 

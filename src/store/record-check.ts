@@ -1,7 +1,14 @@
 /** Checks that a record from storage or from a file is an event as the core knows it, and names path, value and bound when not. */
 import * as v from 'valibot';
 import type { Reason } from '../core/call.ts';
-import { EAR_STATES, type LibraryEvent, type PauseReason, type SessionEvent, type StoredEvent } from '../core/event.ts';
+import {
+  EAR_STATES,
+  type LibraryEvent,
+  type PauseReason,
+  type SessionEvent,
+  type SessionStart,
+  type StoredEvent,
+} from '../core/event.ts';
 import { BODY_AREAS, type BodyArea, type HandlingStep, type Plan, type Step } from '../core/plan.ts';
 import { type EarName, WORDS } from '../core/word.ts';
 import type { Damage } from './problem.ts';
@@ -111,11 +118,17 @@ const REASON = v.custom<Reason>(
   'a reason with its kind',
 );
 
+/** `steady`, or a rule with its kind. */
+const RULE = v.custom<SessionStart['rule']>(
+  (value) => value === 'steady' || typeof (value as { kind?: unknown } | null)?.kind === 'string',
+  'a rule',
+);
+
 // `satisfies`: every type of event has its body here, and no other has.
 const SESSION_BODIES = {
   'session-started': record({
     ...{ dogId: TEXT, dogName: TEXT, planId: TEXT, planTitle: TEXT, position: TEXT, steps: STEPS, startStepId: TEXT },
-    ...{ rule: v.literal('steady', 'steady'), carried: CARRIED, limits: LIMITS, handler: TEXT, place: TEXT },
+    ...{ rule: RULE, carried: CARRIED, limits: LIMITS, handler: TEXT, place: TEXT },
   }),
   'word-heard': record({
     ...{ word: picked(WORDS), startedAtS: FINITE, endedAtS: FINITE, decidedAtS: FINITE, confidence: SHARE, by: EAR_NAME },

@@ -1,15 +1,9 @@
 /** Checks that a record from storage or from a file is an event as the core knows it, and names path, value and bound when not. */
 import * as v from 'valibot';
 import type { Reason } from '../core/call.ts';
-import {
-  EAR_STATES,
-  type LibraryEvent,
-  type PauseReason,
-  type SessionEvent,
-  type SessionStart,
-  type StoredEvent,
-} from '../core/event.ts';
-import { BODY_AREAS, type BodyArea, type HandlingStep, type Plan, type Step } from '../core/plan.ts';
+import { EAR_STATES, type LibraryEvent, type PauseReason, type SessionEvent, type StoredEvent } from '../core/event.ts';
+import { BODY_AREAS, type BodyArea, type HandlingStep, indexOfStep, type Plan, type Step } from '../core/plan.ts';
+import { isStoredRule, type StoredRule } from '../core/rule.ts';
 import { type EarName, WORDS } from '../core/word.ts';
 import type { Damage } from './problem.ts';
 
@@ -43,29 +37,21 @@ function bound(issue: v.ObjectIssue): string {
 
 const list = <S extends v.GenericSchema>(item: S) => v.array(item, 'a list');
 
+function number(says: string, least = -Number.MAX_VALUE, most = Number.MAX_VALUE) {
+  return v.pipe(v.number(says), v.minValue(least, says), v.maxValue(most, says));
+}
+
+function whole(says: string, least: number) {
+  return v.pipe(v.number(says), v.safeInteger(says), v.minValue(least, says));
+}
+
 const TEXT = v.string('text');
-const FINITE = v.pipe(v.number('a finite number'), v.finite('a finite number'));
-const AT_LEAST_0 = v.pipe(
-  v.number('a finite number of at least 0'),
-  v.finite('a finite number of at least 0'),
-  v.minValue(0, 'a finite number of at least 0'),
-);
-const COUNT = v.pipe(
-  v.number('a whole number of at least 0'),
-  v.safeInteger('a whole number of at least 0'),
-  v.minValue(0, 'a whole number of at least 0'),
-);
-const SEQ = v.pipe(
-  v.number('a whole number of at least 1'),
-  v.safeInteger('a whole number of at least 1'),
-  v.minValue(1, 'a whole number of at least 1'),
-);
-const RATE = v.pipe(v.number('a number above 0'), v.finite('a number above 0'), v.gtValue(0, 'a number above 0'));
-const SHARE = v.pipe(
-  v.number('a number from 0 to 1'),
-  v.minValue(0, 'a number from 0 to 1'),
-  v.maxValue(1, 'a number from 0 to 1'),
-);
+const FINITE = number('a finite number');
+const AT_LEAST_0 = number('a finite number of at least 0', 0);
+const RATE = number('a number of at least 1', 1);
+const SHARE = number('a number from 0 to 1', 0, 1);
+const COUNT = whole('a whole number of at least 0', 0);
+const SEQ = whole('a whole number of at least 1', 1);
 const YES_OR_NO = v.boolean('true or false');
 const ISO = v.pipe(v.string('an ISO time with its offset'), v.check(isIsoTime, 'an ISO time with its offset'));
 
@@ -98,7 +84,11 @@ const STEP: v.GenericSchema<unknown, Step> = v.variant(
   'one of duration, handling',
 );
 const STEPS = v.pipe(list(STEP), v.minLength(1, 'at least one step'));
-const PLAN: v.GenericSchema<unknown, Plan> = record({ id: TEXT, dogId: TEXT, title: TEXT, position: TEXT, steps: STEPS });
+const RULE = v.custom<StoredRule>(isStoredRule, 'a rule that a session can run');
+const PLAN: v.GenericSchema<unknown, Plan> = record({
+  ...{ id: TEXT, dogId: TEXT, title: TEXT, position: TEXT, steps: STEPS },
+  rule: v.exactOptional(RULE),
+});
 
 const TRIALS = record({ last: list(YES_OR_NO), count: COUNT, kept: COUNT });
 const ALARMS = v.custom<Readonly<Partial<Record<BodyArea, number>>>>(areAlarms, 'finite numbers by body area');
@@ -118,18 +108,18 @@ const REASON = v.custom<Reason>(
   'a reason with its kind',
 );
 
-/** `steady`, or a rule with its kind. */
-const RULE = v.custom<SessionStart['rule']>(
-  (value) => value === 'steady' || typeof (value as { kind?: unknown } | null)?.kind === 'string',
-  'a rule',
-);
-
 // `satisfies`: every type of event has its body here, and no other has.
 const SESSION_BODIES = {
-  'session-started': record({
-    ...{ dogId: TEXT, dogName: TEXT, planId: TEXT, planTitle: TEXT, position: TEXT, steps: STEPS, startStepId: TEXT },
-    ...{ rule: RULE, carried: CARRIED, limits: LIMITS, handler: TEXT, place: TEXT },
-  }),
+  'session-started': v.pipe(
+    record({
+      ...{ dogId: TEXT, dogName: TEXT, planId: TEXT, planTitle: TEXT, position: TEXT, steps: STEPS, startStepId: TEXT },
+      ...{ rule: RULE, carried: CARRIED, limits: LIMITS, handler: TEXT, place: TEXT },
+    }),
+    v.forward(
+      v.check(({ steps, startStepId }) => indexOfStep(steps, startStepId) >= 0, 'the id of one of its steps'),
+      ['startStepId'],
+    ),
+  ),
   'word-heard': record({
     ...{ word: picked(WORDS), startedAtS: FINITE, endedAtS: FINITE, decidedAtS: FINITE, confidence: SHARE, by: EAR_NAME },
   }),
@@ -210,6 +200,15 @@ function damageOf(issue: v.BaseIssue<unknown>, record: unknown, where: string): 
 export function shorten(value: unknown): string {
   if (value === undefined) return 'nothing';
   if (typeof value === 'number' || typeof value === 'bigint') return String(value);
-  const text = JSON.stringify(value) ?? typeof value;
+  const text = inJson(value);
   return text.length > 60 ? `${text.slice(0, 60)}…` : text;
+}
+
+// Storage can hold what JSON cannot: circles and big integers.
+function inJson(value: unknown): string {
+  try {
+    return JSON.stringify(value) ?? typeof value;
+  } catch {
+    return typeof value;
+  }
 }

@@ -2,7 +2,7 @@
 import * as fake from 'fake-indexeddb';
 import { DEMO_DOG, DEMO_PLAN } from '../../demo/scenario.ts';
 import { events, feed, open, sessionStart, type } from '../../demo/typed-session.ts';
-import type { LibraryEvent, SessionEvent, StoredEvent } from '../../src/core/event.ts';
+import type { LibraryEvent, SessionEvent, Settings, StoredEvent } from '../../src/core/event.ts';
 import { USUAL_LIMITS } from '../../src/core/limits.ts';
 import type { After, DatabaseOptions } from '../../src/store/database.ts';
 import type { Result } from '../../src/store/problem.ts';
@@ -28,10 +28,10 @@ export function playedSession(session: string, firstSeq = 1, device = DEVICE, re
 
 type LibraryDraft = LibraryEvent extends infer E ? (E extends LibraryEvent ? Pick<E, 'type' | 'body'> : never) : never;
 
-export const SETTINGS = {
+const SETTINGS: Settings = {
   ...{ volume: 0.5, mode: 'both', speakCalls: true, keys: { PageDown: 'mark' }, handler: 'Noor', place: 'kitchen' },
   limits: USUAL_LIMITS,
-} as const;
+};
 
 export const takeOf = (word: string, handler = 'Noor', samples = [0, 1, -1, 32767, -32768]): LibraryDraft => ({
   type: 'sound-taught',

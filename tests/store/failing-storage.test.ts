@@ -2,6 +2,7 @@
 import * as fake from 'fake-indexeddb';
 import fc from 'fast-check';
 import { afterEach, describe, expect, test, vi } from 'vitest';
+import type { StoredEvent } from '../../src/core/event.ts';
 import { type After, ANSWER_WITHIN_MS, OPEN_WITHIN_MS } from '../../src/store/database.ts';
 import { type EventStore, openEventStore } from '../../src/store/event-store.ts';
 import { DEVICE, firstEvening, freshDatabase, kindOf, playedSession, value } from './event-samples.ts';
@@ -14,7 +15,7 @@ afterEach(() => {
   vi.restoreAllMocks();
 });
 
-async function storeWith(events = before, options = freshDatabase()): Promise<EventStore> {
+async function storeWith(events: readonly StoredEvent[] = before, options = freshDatabase()): Promise<EventStore> {
   const store = await value(openEventStore(options));
   await value(store.writer());
   await value(store.append(events));
@@ -222,7 +223,7 @@ describe('another tab', () => {
         .mockReturnValue('dev-new'),
     };
     const evening = firstEvening();
-    const store = await storeWith([...evening], options);
+    const store = await storeWith(evening, options);
     const emptied = (options.from as { indexedDB: IDBFactory }).indexedDB.deleteDatabase(options.name);
     await new Promise((resolve) => {
       emptied.onsuccess = resolve;
@@ -231,7 +232,7 @@ describe('another tab', () => {
       ...evening.at(-1),
       id: `${DEVICE}:${evening.length + 1}`,
       seq: evening.length + 1,
-    } as (typeof evening)[number];
+    } as StoredEvent;
     expect(await store.append([further])).toMatchObject({ problem: { kind: 'out-of-turn', device: '', nextSeq: 1 } });
     expect(await value(store.writer())).toEqual({ device: 'dev-new', nextSeq: 1 });
     expect(await value(store.merge(evening))).toEqual({ added: evening.length, known: 0 });

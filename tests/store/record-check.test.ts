@@ -45,6 +45,21 @@ test.each([
   expect(complaint(record)).toContain(`session evening › event ${heard.id} › ${expected}`);
 });
 
+test.each([
+  ['startStepId', 'nowhere', 'startStepId: expected the id of one of its steps, got "nowhere"'],
+  ['rule', { kind: 'k-of-m', kept: 9, of: 5, window: 'blocks' }, 'rule: expected a rule that a session can run, got {'],
+])('a session whose %s leads nowhere says so', (field, put, expected) => {
+  const started = evening.find(({ type }) => type === 'session-started') as StoredEvent;
+  expect(complaint({ ...started, body: { ...started.body, [field]: put } })).toContain(`› body › ${expected}`);
+});
+
+test('a record that holds what no file can hold is told, not tripped over', () => {
+  const circle: Record<string, unknown> = {};
+  circle.self = circle;
+  expect(complaint({ ...heard, at: circle })).toContain('at: expected an ISO time with its offset, got object');
+  expect(complaint({ ...heard, at: 7n })).toContain('got 7');
+});
+
 test('a word without its session says so', () => {
   expect(complaint({ ...heard, session: null })).toBe(`event ${heard.id} › session: expected text, got null`);
 });

@@ -160,8 +160,9 @@ function rowsOf(db: Dexie): Rows {
     device: async () => (await meta.get('device'))?.value,
     setDevice: (value) => meta.put({ key: 'device', value }),
     lastSeq: async (device) => {
-      const own = events.where('[device+seq]').between([device, Dexie.minKey], [device, Dexie.maxKey]);
-      return (await own.last())?.seq ?? 0;
+      // Whole numbers only: a damaged record may hold anything that sorts after them.
+      const own = events.where('[device+seq]').between([device, 1], [device, Number.MAX_SAFE_INTEGER], true, false);
+      return Math.floor((await own.last())?.seq ?? 0);
     },
     get: (ids) => events.bulkGet([...ids]),
     ofSession: (session) => events.where('session').equals(session).toArray(),

@@ -78,14 +78,21 @@ async function turnOf(rows: Rows, newId: () => string): Promise<{ device: string
   const known = await rows.device();
   const device = known ?? newId();
   if (known === undefined) await rows.setDevice(device);
-  return { device, nextSeq: (await rows.lastSeq(device)) + 1 };
+  return { device, nextSeq: await nextSeqOf(rows, device) };
+}
+
+/** Steps over a name that is taken by a record whose number is damaged: one bad record must not stop all writing. */
+async function nextSeqOf(rows: Rows, device: string): Promise<number> {
+  let seq = (await rows.lastSeq(device)) + 1;
+  while ((await rows.get([`${device}:${seq}`]))[0] !== undefined) seq += 1;
+  return seq;
 }
 
 async function append(rows: Rows, events: readonly StoredEvent[]): Promise<Result<void>> {
   const fresh = await withoutKnown(rows, events);
   if (!fresh.ok) return fresh;
   const device = (await rows.device()) ?? '';
-  const nextSeq = (await rows.lastSeq(device)) + 1;
+  const nextSeq = await nextSeqOf(rows, device);
   const stray = fresh.value.find((event, nth) => event.device !== device || event.seq !== nextSeq + nth || !isNamedRight(event));
   if (stray) return failure({ kind: 'out-of-turn', device, nextSeq, got: stray.id });
   await rows.add(fresh.value);

@@ -45,7 +45,10 @@ function rowsOf(draft: { -readonly [Field in keyof Kept]: Kept[Field] }): Rows {
       draft.device = device;
     },
     lastSeq: async (device) =>
-      (await where((event) => event.device === device)).reduce((last, { seq }) => Math.max(last, seq), 0),
+      (await where(({ device: by, seq }) => by === device && Number.isSafeInteger(seq))).reduce(
+        (last, { seq }) => Math.max(last, seq),
+        0,
+      ),
     get: async (ids) => ids.map((id) => draft.byId.get(id)),
     ofSession: (session) => where((event) => event.session === session),
     idsOfSession: async (session) => (await where((event) => event.session === session)).map(({ id }) => id),

@@ -186,6 +186,28 @@ function anotherTab(options: ReturnType<typeof freshDatabase>, version: number):
   });
 }
 
+describe('a record that went bad in storage', () => {
+  test.each([['no number'], [Number.POSITIVE_INFINITY], [undefined], [5.5]])(
+    'its number now %s: it is told, the rest is whole, writing goes on',
+    async (seq) => {
+      const options = freshDatabase();
+      const store = await storeWith(session.slice(0, 5), options);
+      const tab = await anotherTab(options, 10);
+      const transaction = tab.transaction('events', 'readwrite');
+      const bad = { ...session[4], seq };
+      transaction.objectStore('events').put(bad);
+      await new Promise((resolve) => {
+        transaction.oncomplete = resolve;
+      });
+      expect(await value(store.writer())).toEqual({ device: DEVICE, nextSeq: 6 });
+      await value(store.append(session.slice(5, 9)));
+      const { events, damaged } = await value(store.session('s'));
+      expect(events).toEqual([...before, ...session.slice(5, 9)]);
+      expect(damaged).toMatchObject([{ expected: 'a whole number of at least 1', record: bad }]);
+    },
+  );
+});
+
 describe('another tab', () => {
   test('of an older version that will not let go is told as blocking', async () => {
     const options = freshDatabase();

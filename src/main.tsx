@@ -1,4 +1,6 @@
 /** Wires the rooms once; the only file that knows all of them. */
+
+import { registerSW } from 'virtual:pwa-register';
 import { createRoot } from 'react-dom/client';
 import { DEMO_DOG, DEMO_PLAN } from '../demo/scenario.ts';
 import { decodeSound } from './audio/decode.ts';
@@ -14,6 +16,7 @@ import { pageClock } from './session/wall-clock.ts';
 import { openEventStore } from './store/event-store.ts';
 import { createMemoryStore } from './store/memory-store.ts';
 import { claimWriter } from './store/one-writer.ts';
+import { askToPersist } from './store/persist.ts';
 
 const NAME = 'stillbeat';
 
@@ -21,9 +24,13 @@ const app = createApp({
   wall: pageClock,
   timers: pageTimers,
   wakeLock: createWakeLock(),
-  claim: async () => (await claimWriter(NAME)) === 'writer',
+  claim: async (onLost) => (await claimWriter(NAME, onLost)) === 'writer',
+  askToPersist,
+  watchUpdates: (onReady) => {
+    const update = registerSW({ onNeedRefresh: () => onReady(() => void update(true)) });
+  },
   openStore: async () => {
-    const opened = await openEventStore({ name: NAME, newId: pageClock.newId });
+    const opened = await openEventStore({ name: NAME, newId: pageClock.newId, after: pageTimers.after });
     // A private window keeps nothing: practise all the same, and say so.
     return opened.ok
       ? { store: opened.value, kept: 'on-device' }

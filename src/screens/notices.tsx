@@ -7,11 +7,20 @@ export function Notices() {
   const opening = useApp((state) => state.opening);
   const problem = useApp((state) => state.writeProblem);
   const { tryWritingAgain } = useIntents();
+  const update = useApp((state) => (state.live && state.live.phase.phase !== 'ended' ? null : state.update));
   const visitOnly = opening.kind === 'ready' && opening.kept === 'visit-only';
-  if (!visitOnly && !problem) return null;
+  if (!visitOnly && !problem && !update) return null;
   return (
     <div className={css.notices} role="status">
       {visitOnly ? <p>This browser keeps nothing (a private window?). What you do here is lost when you close it.</p> : null}
+      {update ? (
+        <div className="row">
+          <p>A newer Stillbeat is ready.</p>
+          <button type="button" onClick={update}>
+            Load it now
+          </button>
+        </div>
+      ) : null}
       {problem ? (
         <div className="row">
           <p>{sayProblem(problem)}</p>

@@ -8,6 +8,7 @@ import type { NextStart } from '../core/next-start.ts';
 import type { Ear } from '../ears/ear-state.ts';
 import type { EarLevel } from '../ears/messages.ts';
 import type { SessionHead } from '../store/event-store.ts';
+import type { Persistence } from '../store/persist.ts';
 import type { StoreProblem } from '../store/problem.ts';
 import type { Taught, TeachingState } from './teaching.ts';
 
@@ -45,6 +46,10 @@ export interface AppState {
   readonly tried: readonly { readonly word: string; readonly sure: boolean; readonly n: number }[];
   readonly writeProblem: StoreProblem | null;
   readonly screenStaysOn: boolean;
+  /** Whether the browser promised to keep what is kept; asked after the first session. */
+  readonly persistence: Persistence;
+  /** A newer app is ready; call it to load the page anew. Never offered during a session. */
+  readonly update: (() => void) | null;
 }
 
 export type { CueMode, SoundName } from '../audio/names.ts';

@@ -7,18 +7,24 @@ import type { Writer } from './writer.ts';
 
 export interface LibraryKeeper {
   library(): Library;
+  /** After an import: the library is the fold of these. */
+  replace(events: readonly LibraryEvent[]): void;
   /** Writes, then shows. */
   keep(...drafts: readonly Draft<LibraryEvent>[]): Promise<void>;
 }
 
 export function createLibraryKeeper(
-  events: readonly LibraryEvent[],
+  kept: readonly LibraryEvent[],
   { wall, writer, show }: { wall: WallClock; writer: Writer; show: (library: Library) => void },
 ): LibraryKeeper {
-  let all = events;
+  let all = kept;
   let library = foldLibrary(all);
   return {
     library: () => library,
+    replace: (events) => {
+      all = events;
+      library = foldLibrary(all);
+    },
     keep: async (...drafts) => {
       const stamp: Stamp = { ...writer.next(), session: null, at: isoWithOffset(wall.now()), monoMs: wall.monoMs() };
       const fresh = stampAll(drafts, stamp);

@@ -69,8 +69,7 @@ export function createTeaching({ ear, keeper, handler, show }: TeachingParts): T
       if (state.kind !== 'catching') return;
       const { word, said } = state;
       tell({ ...state, last: take });
-      // A word that went on too long was not that word; in talk any piece serves.
-      if (word === TALK || (take.report.ok && !take.caught.cut)) await keep(word, said, take.caught);
+      if (isKept(word, take)) await keep(word, said, take.caught);
     },
     stop: async () => {
       ear.idle();
@@ -93,6 +92,11 @@ function teachingOf(library: Library, handler: string) {
     SPOKEN_WORDS.map((word) => [word, samplesOf(word)] as const).filter(([, each]) => each.length > 0),
   );
   return { words, talk: samplesOf(TALK), takes: Object.values(words).flat().length };
+}
+
+/** A word that went on too long, or came too faint or clipped, is asked for again; in talk any piece serves. */
+function isKept(word: string, { caught, report }: CaughtTake): boolean {
+  return word === TALK || (!caught.cut && report.faults.length === 0);
 }
 
 function toTake({ samples, sampleRateHz }: TaughtSound): { samples: Float32Array; sampleRateHz: number } {

@@ -107,7 +107,7 @@ test('void and short reps between trials change no call', () => {
   const trials = fc.array(fc.constantFrom('k', 'l'), { maxLength: 30 });
   fc.assert(
     fc.property(trials, fc.array(fc.tuple(fc.nat(), fc.constantFrom('v', 's')), { maxLength: 12 }), (letters, extras) => {
-      const mixed = [...letters];
+      const mixed: string[] = [...letters];
       for (const [at, extra] of extras) mixed.splice(at % (mixed.length + 1), 0, extra);
       const bare = open(sessionStart(DEMO_PLAN));
       // The lowest step is paid at once, so a short rep is impossible there: begin higher.

@@ -1,11 +1,11 @@
 /** What this is, in three sentences, for somebody who opens it for the first time, with the one picture to learn. */
-import { useMemo } from 'react';
-import { inventedReps } from '../picture/invented.ts';
+import { useState } from 'react';
+import { inventedSession } from '../picture/invented.ts';
 import { Stairs } from '../picture/stairs.tsx';
 import css from './home.module.css';
 
 export function Lesson() {
-  const { reps, steps } = useMemo(inventedReps, []);
+  const [invented] = useState(inventedSession);
   return (
     <section className="stack">
       <h1>Hold still, by choice</h1>
@@ -15,7 +15,7 @@ export function Lesson() {
         rest. Everything stays on this device.
       </p>
       <figure className={css.picture}>
-        <Stairs variant="strip" reps={reps} steps={steps} />
+        <Stairs variant="strip" reps={invented.reps} steps={invented.standing.steps} />
         <figcaption className="small soft">
           A session as bars on stairs (invented): a flat bar was kept, a bar that tips up was a lift, each stair is a step of the
           plan.

@@ -5,6 +5,7 @@ import { settingsOf } from '../../core/settings.ts';
 import type { Word } from '../../core/word.ts';
 import type { CueMode, SoundName } from '../../session/app-state.ts';
 import { useApp, useIntents } from '../app-context.tsx';
+import { Backup } from './backup.tsx';
 import css from './settings.module.css';
 
 export function SettingsScreen() {
@@ -15,6 +16,7 @@ export function SettingsScreen() {
       <Stop />
       <Who />
       <Keys />
+      <Backup />
     </div>
   );
 }

@@ -2,13 +2,55 @@
 import type { CaughtTake, Enrolled } from '../../session/app-state.ts';
 
 type Forecast = Extract<Enrolled, { ok: true }>['forecast'][number];
+type Advice = Forecast['advice'][number];
+type Problem = Enrolled['problems'][number];
+type Fault = CaughtTake['report']['faults'][number];
 
-export function sayReport(take: CaughtTake): string {
-  return take.caught.cut ? 'That was long for a word: leave a pause after it.' : 'Kept. Again, the same way.';
+const FAULTS: Readonly<Record<Fault, string>> = {
+  'not-finite': 'the recording is broken',
+  'bad-rate': 'the recording has an unusual rate',
+  'too-short': 'it was too short: say it a little longer',
+  'too-long': 'it was long for a word: leave a pause after it',
+  'too-quiet': 'it was too quiet: come closer or speak up',
+  'too-noisy': 'the room is loud: switch off what hums, or come closer',
+  clipped: 'it was too loud for the microphone: move the phone away a little',
+  'cut-off-start': 'its beginning is cut off: wait a moment before you speak',
+  'cut-off-end': 'its end is cut off: wait a moment after you spoke',
+};
+
+export function sayReport({ caught, report }: CaughtTake): string {
+  if (caught.cut) return 'That was long for a word: leave a pause after it.';
+  const [fault] = report.faults;
+  return fault ? `Heard, but ${FAULTS[fault]}.` : 'Kept. Again, the same way.';
 }
 
 export function sayForecast({ takes, expectedMissShare, expectedFalseShare }: Forecast): string {
   const misses = Math.round(20 * expectedMissShare);
   const wrong = Math.round(20 * expectedFalseShare);
   return `From ${takes} takes: about ${misses} of 20 may need saying again, about ${wrong} of 20 other words may be taken for it.`;
+}
+
+export function sayAdvice(advice: Advice): string {
+  switch (advice.kind) {
+    case 'too-few-takes':
+      return 'Another take or two would help.';
+    case 'takes-unlike':
+      return `Take ${advice.take + 1} is unlike the others: say it again the usual way, or forget that one.`;
+    case 'too-like':
+      return `It is close to your “${advice.other}”: choose one with another vowel or another length.`;
+    case 'too-little-talk':
+      return 'Let it hear more of what else you say: it will be taken for a word less often.';
+  }
+}
+
+/** About one take, or about what is missing. */
+export function sayProblem(problem: Problem): string {
+  switch (problem.kind) {
+    case 'no-words':
+      return 'No word is taught yet.';
+    case 'no-takes':
+      return `There is no take of “${problem.word}” that can be used yet.`;
+    default:
+      return `Take ${problem.take + 1} of ${problem.word ? `“${problem.word}”` : 'your talk'}: ${FAULTS[problem.kind]}.`;
+  }
 }

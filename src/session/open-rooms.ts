@@ -1,0 +1,91 @@
+/** Opens the rooms in their order: the right to write, the store, the sound, the ear; and ties each to the others. */
+import { settingsOf } from '../core/settings.ts';
+import type { EventStore } from '../store/event-store.ts';
+import { earChanged, hidden, roomChanged, shown } from './changes.ts';
+import { createLibraryKeeper, type LibraryKeeper } from './library.ts';
+import { createPractice } from './practice.ts';
+import { showHeads } from './read-back.ts';
+import type { AppParts, Rooms } from './rooms.ts';
+import { heard, isLive, take } from './run.ts';
+import { applySettings } from './sound-check.ts';
+import { createTeaching } from './teaching.ts';
+import { createWriter } from './writer.ts';
+
+/** How often it is looked whether the ear still gets sound, ms. */
+const LOOK_MS = 500;
+
+export async function openRooms(parts: AppParts, use: Rooms['use']): Promise<Rooms | null> {
+  const yieldTo = () => use.setState({ opening: { kind: 'another-tab' } });
+  if (!(await parts.claim(yieldTo))) {
+    yieldTo();
+    return null;
+  }
+  const { store, kept } = await parts.openStore();
+  const rooms = await furnish(parts, use, store);
+  if (!rooms) {
+    use.setState({ opening: { kind: 'no-web-audio' } });
+    return null;
+  }
+  await rooms.teaching.refresh();
+  await showHeads(rooms);
+  use.setState({ opening: { kind: 'ready', kept } });
+  parts.watchUpdates((update) => use.setState({ update }));
+  return rooms;
+}
+
+async function furnish(parts: AppParts, use: Rooms['use'], store: EventStore): Promise<Rooms | null> {
+  const { wall, timers } = parts;
+  const writer = await createWriter(store, wall.newId, (writeProblem) => use.setState({ writeProblem }));
+  const kept = await store.library();
+  const damaged = kept.ok ? kept.value.damaged : [];
+  if (!kept.ok) use.setState({ writeProblem: kept.problem });
+  else if (damaged.length > 0) use.setState({ writeProblem: { kind: 'damaged', damaged } });
+  const keeper = createLibraryKeeper(kept.ok ? kept.value.events : [], {
+    wall,
+    writer,
+    show: (library) => use.setState({ library }),
+  });
+  if (keeper.library().dogs.length === 0) await seed(keeper, parts.invented);
+  use.setState({ library: keeper.library() });
+
+  const late: { rooms: Rooms | null } = { rooms: null };
+  const opened = parts.openRoom({
+    onOwnSound: (fromS, toS) => late.rooms?.ear.expectOwnSound(fromS, toS),
+    onFlash: (name) => use.setState(({ flash }) => ({ flash: { name, n: (flash?.n ?? 0) + 1 } })),
+    onState: (state) => late.rooms && roomChanged(late.rooms, state),
+    onContext: () => void late.rooms?.ear.open(),
+  });
+  if (opened.kind === 'no-web-audio') return null;
+  const { room } = opened;
+  const ear = parts.createEar({
+    context: room.context,
+    clock: room.clock,
+    onHearing: (hearing) => late.rooms && heard(late.rooms, hearing),
+    onCaught: (take) => void late.rooms?.teaching.caught(take),
+    onLevel: (level) => use.setState({ level }),
+    onState: (state) => late.rooms && earChanged(late.rooms, state),
+  });
+  const practice = createPractice({
+    ...{ nowS: room.clock.now, wall, writer, beats: room.beats, calls: room.calls },
+    show: (live) => use.setState({ live }),
+  });
+  const teaching = createTeaching({
+    ...{ ear, keeper, handler: () => settingsOf(keeper.library()).handler },
+    show: (state, taught) => use.setState({ teaching: state, taught }),
+  });
+  const rooms: Rooms = { parts, use, store, writer, keeper, room, ear, practice, teaching };
+  late.rooms = rooms;
+  applySettings(rooms);
+  timers.every(LOOK_MS, () => ear.look());
+  parts.listenToKeys({
+    bindings: () => (isLive(use.getState().live) ? settingsOf(keeper.library()).keys : {}),
+    atS: (timeStampMs) => room.clock.now() - (wall.monoMs() - timeStampMs) / 1000,
+    onHeard: (word) => void take(rooms, word),
+  });
+  parts.watchPage({ onHidden: () => hidden(rooms), onShown: () => shown(rooms) });
+  return rooms;
+}
+
+function seed(keeper: LibraryKeeper, { dog, plan }: AppParts['invented']): Promise<void> {
+  return keeper.keep({ type: 'dog-saved', body: dog }, { type: 'plan-saved', body: plan });
+}

@@ -1,0 +1,48 @@
+/** Reads sessions back from the store: the list, one for review, and where the next one starts. */
+import { isSessionEvent } from '../core/event.ts';
+import { endedOnLift, fold, type SessionState } from '../core/fold.ts';
+import { firstStart, type NextStart, nextStart } from '../core/next-start.ts';
+import type { Rooms } from './rooms.ts';
+import { daysBetween } from './wall-clock.ts';
+
+/** A session left open longer ago than this is over, days. */
+const GO_ON_DAYS = 0.5;
+
+export async function showHeads({ store, use, parts }: Rooms): Promise<void> {
+  const heads = await store.sessionHeads();
+  if (!heads.ok) return use.setState({ writeProblem: heads.problem });
+  const latest = heads.value.heads[0];
+  const open = latest && !latest.ended && daysBetween(latest.lastAt, parts.wall.now()) < GO_ON_DAYS;
+  use.setState({ heads: heads.value.heads, unfinished: open ? latest : null });
+}
+
+export async function openReview(rooms: Rooms, sessionId: string): Promise<boolean> {
+  const read = await readSession(rooms, sessionId);
+  if (!read) return false;
+  rooms.use.setState({ reviewed: { sessionId, state: read, next: nextAfter(rooms, read) } });
+  return true;
+}
+
+/** What waits to be written is part of the session too. */
+async function readSession({ store, use, writer }: Rooms, sessionId: string): Promise<SessionState | null> {
+  const events = await store.session(sessionId);
+  if (!events.ok) {
+    use.setState({ writeProblem: events.problem });
+    return null;
+  }
+  const waiting = writer.waiting().filter(isSessionEvent);
+  const folded = fold([...events.value.events, ...waiting.filter(({ session }) => session === sessionId)]);
+  return folded.ok ? folded.state : null;
+}
+
+function nextAfter({ parts }: Rooms, state: SessionState): NextStart {
+  return nextStart(state.standing, endedOnLift(state), daysBetween(state.log.at(-1)?.at ?? state.startedAt, parts.wall.now()));
+}
+
+export async function startOf(rooms: Rooms, planId: string): Promise<NextStart | null> {
+  const plan = rooms.keeper.library().plans.find(({ id }) => id === planId);
+  if (!plan) return null;
+  const latest = rooms.use.getState().heads.find(({ started }) => started.body.planId === planId);
+  const state = latest && (await readSession(rooms, latest.id));
+  return state ? nextAfter(rooms, state) : firstStart(plan.steps);
+}

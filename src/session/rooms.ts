@@ -1,0 +1,67 @@
+/** Names what `main.tsx` hands to the session, and the rooms once they are open. */
+import type { StoreApi, UseBoundStore } from 'zustand';
+import type { FlashListener, OwnSoundListener } from '../audio/names.ts';
+import type { Opened, RoomState, SoundRoom } from '../audio/sound-room.ts';
+import type { Dog, Settings } from '../core/event.ts';
+import type { Plan } from '../core/plan.ts';
+import type { Seconds } from '../core/units.ts';
+import type { Heard } from '../core/word.ts';
+import type { OwnWords, OwnWordsParts } from '../ears/own-words.ts';
+import type { EventStore } from '../store/event-store.ts';
+import type { Persistence } from '../store/persist.ts';
+import type { AppState } from './app-state.ts';
+import type { LibraryKeeper } from './library.ts';
+import type { Practice } from './practice.ts';
+import type { Teaching } from './teaching.ts';
+import type { Timers } from './timers.ts';
+import type { WakeLock } from './wake-lock.ts';
+import type { WallClock } from './wall-clock.ts';
+import type { Writer } from './writer.ts';
+
+/** What `main.tsx` hands in: the rooms, or fakes of them. */
+export interface AppParts {
+  readonly wall: WallClock;
+  readonly timers: Timers;
+  readonly wakeLock: WakeLock;
+  readonly openStore: () => Promise<{ store: EventStore; kept: 'on-device' | 'visit-only' }>;
+  /** True when this tab may write; `onLost` when another took over. */
+  readonly claim: (onLost: () => void) => Promise<boolean>;
+  /** Asks the browser not to clear what is kept. */
+  readonly askToPersist: () => Promise<Persistence>;
+  /** Calls back when a newer app is ready to take over. */
+  readonly watchUpdates: (onReady: (update: () => void) => void) => void;
+  readonly openRoom: (events: {
+    onOwnSound: OwnSoundListener;
+    onFlash: FlashListener;
+    onState: (state: RoomState) => void;
+    onContext: () => void;
+  }) => Opened;
+  readonly createEar: (parts: OwnWordsParts) => OwnWords;
+  readonly listenToKeys: (parts: {
+    bindings: () => Settings['keys'];
+    atS: (timeStampMs: number) => Seconds;
+    onHeard: (heard: Heard) => void;
+  }) => () => void;
+  /** Calls back with the next key pressed, or null; returns the way to stop waiting. */
+  readonly nextKey: (onKey: (key: string | null) => void) => () => void;
+  readonly watchPage: (events: { onHidden: () => void; onShown: () => void }) => () => void;
+  readonly decode: (
+    context: BaseAudioContext,
+    bytes: ArrayBuffer,
+  ) => Promise<{ samples: Float32Array; sampleRateHz: number } | null>;
+  /** The invented dog and plan that an empty app opens with. */
+  readonly invented: { readonly dog: Dog; readonly plan: Plan };
+}
+
+/** The rooms, once they are open. */
+export interface Rooms {
+  readonly parts: AppParts;
+  readonly use: UseBoundStore<StoreApi<AppState>>;
+  readonly store: EventStore;
+  readonly writer: Writer;
+  readonly keeper: LibraryKeeper;
+  readonly room: SoundRoom;
+  readonly ear: OwnWords;
+  readonly practice: Practice;
+  readonly teaching: Teaching;
+}

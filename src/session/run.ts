@@ -1,0 +1,94 @@
+/** Opens, goes on with and closes a session, and routes to it what was heard by ear, key or button. */
+
+import type { SessionState } from '../core/fold.ts';
+import { settingsOf } from '../core/settings.ts';
+import { type Heard, isWord, type Unsure, type Word } from '../core/word.ts';
+import { pressed } from '../ears/keys.ts';
+import type { OwnWordsParts } from '../ears/own-words.ts';
+import { openReview, showHeads, startOf } from './read-back.ts';
+import type { Rooms } from './rooms.ts';
+
+export function isLive(live: SessionState | null): live is SessionState {
+  return live !== null && live.phase.phase !== 'ended';
+}
+
+type Hearing = Parameters<OwnWordsParts['onHearing']>[0];
+
+export function heard(rooms: Rooms, hearing: Hearing): void {
+  const { startedAtS, endedAtS, decidedAtS } = hearing;
+  const when = { startedAtS, endedAtS, decidedAtS, by: 'own-words' as const };
+  if (!isLive(rooms.use.getState().live)) return showTried(rooms, hearing);
+  if (hearing.kind === 'unsure') {
+    const unsure: Unsure = { ...when, nearest: hearing.nearest };
+    void rooms.practice.unsure(unsure);
+  } else if (isWord(hearing.word)) void take(rooms, { ...when, word: hearing.word, confidence: hearing.confidence });
+}
+
+export async function take(rooms: Rooms, word: Heard): Promise<void> {
+  await rooms.practice.hear(word);
+  if (rooms.practice.state()?.phase.phase === 'ended') await closePractice(rooms);
+}
+
+export function sayByHand(rooms: Rooms, word: Word): void {
+  void take(rooms, pressed(word, rooms.room.clock.now(), 'button'));
+}
+
+function showTried({ use }: Rooms, hearing: Hearing): void {
+  const word = hearing.kind === 'word' ? hearing.word : (hearing.nearest[0]?.word ?? '');
+  use.setState(({ tried }) => ({
+    tried: [{ word, sure: hearing.kind === 'word', n: (tried[0]?.n ?? 0) + 1 }, ...tried].slice(0, 6),
+  }));
+}
+
+export async function practise(rooms: Rooms, planId: string, sessionId?: string): Promise<void> {
+  const { use, room, ear, teaching, practice, parts } = rooms;
+  await room.unlock();
+  const enrolled = (teaching.taught() ?? (await teaching.refresh()))?.enrolled;
+  if (enrolled?.ok) {
+    ear.listen(enrolled.model);
+    void ear.open();
+  }
+  if (sessionId) await goOn(rooms, sessionId);
+  else await beginSession(rooms, planId);
+  use.setState({ unfinished: null, screenStaysOn: await parts.wakeLock.hold() });
+  if (practice.state()) void practice.ear('own-words', ear.ear().state);
+}
+
+async function beginSession(rooms: Rooms, planId: string): Promise<void> {
+  const library = rooms.keeper.library();
+  const { dogs, plans } = library;
+  const plan = plans.find(({ id }) => id === planId);
+  const start = await startOf(rooms, planId);
+  if (!plan || !start) return;
+  const dogName = dogs.find(({ id }) => id === plan.dogId)?.name ?? '';
+  const { steps, startStepId, carried } = start;
+  const { limits, handler, place } = settingsOf(library);
+  await rooms.practice.begin({
+    ...{ dogId: plan.dogId, dogName, planId, planTitle: plan.title, position: plan.position },
+    ...{ steps, startStepId, carried, limits, handler, place, rule: 'steady' },
+  });
+}
+
+async function goOn(rooms: Rooms, sessionId: string): Promise<void> {
+  const events = await rooms.store.session(sessionId);
+  if (events.ok) await rooms.practice.goOn(events.value.events);
+  else rooms.use.setState({ writeProblem: events.problem });
+}
+
+export async function finish(rooms: Rooms): Promise<void> {
+  await rooms.practice.end('handler');
+  await closePractice(rooms);
+}
+
+async function closePractice(rooms: Rooms): Promise<void> {
+  const { practice, room, ear, parts } = rooms;
+  room.beats.stop();
+  room.calls.silence();
+  ear.close();
+  parts.wakeLock.release();
+  await showHeads(rooms);
+  // The first saved session is when it becomes worth keeping; the browser may ask the handler.
+  void parts.askToPersist().then((persistence) => rooms.use.setState({ persistence }));
+  const id = practice.state()?.log[0]?.session;
+  if (id) await openReview(rooms, id);
+}

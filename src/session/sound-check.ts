@@ -1,0 +1,65 @@
+/** What the sound check and the settings ask for: takes, recordings, trying out, cues, keys. */
+import type { SoundName } from '../audio/names.ts';
+import type { Settings } from '../core/event.ts';
+import { bindKey } from '../core/key-bindings.ts';
+import { settingsOf } from '../core/settings.ts';
+import type { Word } from '../core/word.ts';
+import { hears } from '../ears/ear-state.ts';
+import type { Rooms } from './rooms.ts';
+
+export async function teach(rooms: Rooms, word: string, said: string): Promise<void> {
+  await rooms.room.unlock();
+  if (!hears(rooms.ear.ear())) await rooms.ear.open();
+  rooms.teaching.catchTakes(word, said);
+}
+
+export async function tryOut(rooms: Rooms): Promise<void> {
+  await rooms.room.unlock();
+  const enrolled = (await rooms.teaching.refresh())?.enrolled;
+  if (!enrolled?.ok) return;
+  rooms.use.setState({ tried: [] });
+  rooms.ear.listen(enrolled.model);
+  if (!hears(rooms.ear.ear())) await rooms.ear.open();
+}
+
+export async function addRecordings(
+  { room, teaching, parts }: Rooms,
+  word: string,
+  said: string,
+  files: readonly { name: string; bytes: ArrayBuffer }[],
+): Promise<readonly string[]> {
+  const refused: string[] = [];
+  for (const { name, bytes } of files) {
+    const recording = await parts.decode(room.context(), bytes);
+    if (recording) await teaching.addRecording(word, said, recording);
+    else refused.push(name);
+  }
+  await teaching.refresh();
+  return refused;
+}
+
+export async function forget({ teaching }: Rooms, eventId: string): Promise<void> {
+  await teaching.remove(eventId);
+  await teaching.refresh();
+}
+
+export async function hearSound({ room }: Rooms, name: SoundName): Promise<void> {
+  await room.unlock();
+  room.preview(name);
+}
+
+export function bind(rooms: Rooms, key: string, word: Word): Promise<void> {
+  return saveSettings(rooms, { keys: bindKey(settingsOf(rooms.keeper.library()).keys, key, word) });
+}
+
+export async function saveSettings(rooms: Rooms, settings: Partial<Settings>): Promise<void> {
+  await rooms.keeper.keep({ type: 'settings-saved', body: { ...settingsOf(rooms.keeper.library()), ...settings } });
+  applySettings(rooms);
+}
+
+export function applySettings({ room, keeper }: Rooms): void {
+  const { volume, mode, speakCalls } = settingsOf(keeper.library());
+  room.setVolume(volume);
+  room.setMode(mode);
+  room.calls.setSpoken(speakCalls);
+}

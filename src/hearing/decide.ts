@@ -1,0 +1,134 @@
+/** Decides when a rising score is a word: at its peak, when a pause follows, once. What is nearly a word is unsure. */
+import type { Loudness } from './loudness.ts';
+import type { Model } from './model.ts';
+import { pauseAround } from './pause.ts';
+
+export type Hearing =
+  | {
+      readonly kind: 'word';
+      readonly word: string;
+      readonly startedAtS: number;
+      readonly endedAtS: number;
+      readonly decidedAtS: number;
+      /** 0 to 1. */
+      readonly confidence: number;
+    }
+  | {
+      readonly kind: 'unsure';
+      readonly startedAtS: number;
+      readonly endedAtS: number;
+      readonly decidedAtS: number;
+      /** The two nearest words, nearest first. */
+      readonly nearest: readonly { readonly word: string; readonly confidence: number }[];
+    };
+
+/** The template's last row sees this much after the word, its first this much of the word (see template.ts). */
+const START_LAG_S = 0.12;
+const END_LAG_S = 0.1;
+/** Frames around a moment, so that rounding does not cut the word. */
+/** A peak stands when the score has not risen for this long. */
+const PEAK_STANDS_S = 0.075;
+/** A word is waited for no longer than this after its peak; running talk has then gone on. */
+const LONGEST_WAIT_S = 0.2;
+/** How far the sound must fall before and after, dB. */
+const BEFORE_DB = 3;
+const AFTER_DB = 4;
+/** Nothing else begins this soon after a word (suggestion of the recipe). */
+const REFRACTORY_S = 0.25;
+/** Width of doubt within which a stretch is unsure, in widths of the word's own spread. */
+const UNSURE_WIDTHS = 2;
+
+interface Candidate {
+  readonly word: number;
+  readonly margin: number;
+  readonly peakAtS: number;
+  readonly startedAtS: number;
+  readonly endedAtS: number;
+  readonly scores: readonly number[];
+}
+
+export interface Decider {
+  step(scores: Float64Array, nowS: number, startOf: (word: number) => number): void;
+  expectOwnSound(fromS: number, toS: number): void;
+  /** What was decided since the last call; `decidedAtS` is filled in by the caller. */
+  collect(): Hearing[];
+}
+
+const certainty = (margin: number): number => 1 / (1 + Math.exp(-margin));
+
+export function createDecider(model: Model, loudness: Loudness, trace: ((line: unknown) => void) | undefined): Decider {
+  let pending: Candidate | undefined;
+  let quietUntilS = Number.NEGATIVE_INFINITY;
+  let out: Hearing[] = [];
+
+  const marginOf = (scores: ArrayLike<number>, w: number): number => {
+    const word = model.words[w] as Model['words'][number];
+    return ((scores[w] as number) - word.threshold) / word.width;
+  };
+
+  function bestWord(scores: Float64Array): number {
+    let best = 0;
+    for (let w = 1; w < scores.length; w++) if (marginOf(scores, w) > marginOf(scores, best)) best = w;
+    return best;
+  }
+
+  function close(candidate: Candidate, nowS: number): void {
+    pending = undefined;
+    const pause = pauseAround(loudness, candidate.startedAtS, candidate.endedAtS, nowS);
+    const apart = pause.beforeDb >= BEFORE_DB && pause.afterDb >= AFTER_DB;
+    trace?.({ ...candidate, ...pause, nowS, apart });
+    if (!apart) return;
+    const { startedAtS, endedAtS } = candidate;
+    if (candidate.margin > 0) {
+      out.push({
+        kind: 'word',
+        word: (model.words[candidate.word] as Model['words'][number]).word,
+        startedAtS,
+        endedAtS,
+        decidedAtS: nowS,
+        confidence: certainty(candidate.margin),
+      });
+      quietUntilS = endedAtS + REFRACTORY_S;
+    } else out.push({ kind: 'unsure', startedAtS, endedAtS, decidedAtS: nowS, nearest: nearest(candidate.scores) });
+  }
+
+  function nearest(scores: readonly number[]): { word: string; confidence: number }[] {
+    return model.words
+      .map(({ word }, w) => ({ word, confidence: certainty(marginOf(scores, w)) }))
+      .sort((a, b) => b.confidence - a.confidence)
+      .slice(0, 2);
+  }
+
+  function consider(scores: Float64Array, nowS: number, startOf: (word: number) => number): void {
+    const word = bestWord(scores);
+    const margin = marginOf(scores, word);
+    if (margin < -UNSURE_WIDTHS || (pending && pending.margin >= margin)) return;
+    const startedAtS = startOf(word) - START_LAG_S;
+    const endedAtS = nowS - END_LAG_S;
+    if ((startedAtS + endedAtS) / 2 < quietUntilS) return;
+    pending = { word, margin, peakAtS: nowS, startedAtS, endedAtS, scores: Array.from(scores) };
+  }
+
+  function mayClose(candidate: Candidate, nowS: number): boolean {
+    if (nowS - candidate.peakAtS < PEAK_STANDS_S) return false;
+    return (
+      nowS - candidate.peakAtS >= LONGEST_WAIT_S ||
+      pauseAround(loudness, candidate.startedAtS, candidate.endedAtS, nowS).afterDb >= AFTER_DB
+    );
+  }
+
+  return {
+    step(scores, nowS, startOf) {
+      consider(scores, nowS, startOf);
+      if (pending && mayClose(pending, nowS)) close(pending, nowS);
+    },
+    expectOwnSound() {
+      // Filled in below: the app's own sounds.
+    },
+    collect() {
+      const found = out;
+      if (found.length > 0) out = [];
+      return found;
+    },
+  };
+}

@@ -1,0 +1,119 @@
+/** Turns a handler's takes and ordinary talk into a model, and says what can be expected of it. */
+import { calibrate, type Ground, type Rehearsed, rehearse } from './calibrate.ts';
+import { type Feature, fitNormaliser, type Normaliser, normalise } from './feature.ts';
+import { createCepstraFeature } from './feature-cepstra.ts';
+import { createFusedFeature } from './feature-fused.ts';
+import { type Advice, forecastOf, type WordForecast } from './forecast.ts';
+import type { Model, OwnedTemplate } from './model.ts';
+import type { Owner } from './score.ts';
+import { type CutTake, cutTake, type Take, type TakeFault } from './take.ts';
+import { ROOMS_DB, type Staged, stage } from './template.ts';
+import type { NetworkWeights } from './weights/shape.ts';
+
+export { inspectTake, type TakeReport } from './take.ts';
+export type { Advice, Model, Take, WordForecast };
+
+export interface Teaching {
+  readonly words: Readonly<Record<string, readonly Take[]>>;
+  /** What the handler says besides: praise, the dog's name, chatter. Two takes of each do most. */
+  readonly talk: readonly Take[];
+}
+
+/** What keeps a take, a word or the whole from being used. `word` is undefined for talk; `take` counts from 0. */
+export type EnrolProblem =
+  | { readonly kind: 'no-words' }
+  | { readonly kind: 'no-takes'; readonly word: string }
+  | { readonly kind: TakeFault; readonly word: string | undefined; readonly take: number };
+
+export type Enrolment =
+  | { readonly ok: true; readonly model: Model; readonly forecast: WordForecast[]; readonly problems: EnrolProblem[] }
+  | { readonly ok: false; readonly problems: EnrolProblem[] };
+
+export interface EnrolOptions {
+  /** Without the network's weights the ear works on cepstra alone. */
+  readonly weights?: NetworkWeights | undefined;
+}
+
+/** Faults with which a take is of no use; the others are told and the take is kept. */
+const UNUSABLE: readonly TakeFault[] = ['not-finite', 'bad-rate', 'too-short', 'too-long', 'too-quiet'];
+
+interface Cut extends Owner, CutTake {}
+interface StagedTake extends Owner {
+  readonly rooms: readonly Staged[];
+}
+
+export function featureFor(weights: NetworkWeights | undefined): Feature {
+  return weights ? createFusedFeature(weights) : createCepstraFeature();
+}
+
+function cutAll(teaching: Teaching): Cut[] {
+  const cut = (word: string | undefined, takes: readonly Take[]): Cut[] =>
+    takes.map((take, i) => ({ word, take: i, ...cutTake(take) }));
+  return [...Object.entries(teaching.words).flatMap(([word, takes]) => cut(word, takes)), ...cut(undefined, teaching.talk)];
+}
+
+const usable = (cut: Cut): boolean => !cut.report.faults.some((fault) => UNUSABLE.includes(fault));
+
+function problemsOf(cuts: readonly Cut[]): EnrolProblem[] {
+  return cuts.flatMap((cut) => cut.report.faults.map((kind) => ({ kind, word: cut.word, take: cut.take })));
+}
+
+/** Without a usable take of every word there is nothing to listen for. */
+function missing(teaching: Teaching, cuts: readonly Cut[]): EnrolProblem[] {
+  const words = Object.keys(teaching.words);
+  if (words.length === 0) return [{ kind: 'no-words' }];
+  return words.filter((word) => !cuts.some((c) => c.word === word && usable(c))).map((word) => ({ kind: 'no-takes', word }));
+}
+
+function templatesOf(staged: readonly StagedTake[], normaliser: Normaliser, feature: Feature): OwnedTemplate[] {
+  return staged.flatMap(({ word, take, rooms }) =>
+    rooms.map(({ rows, from, to }) => {
+      const values = new Float32Array((to - from) * feature.dims);
+      for (let r = from; r < to; r++)
+        normalise(rows[r] as Float32Array, normaliser, feature.parts, values, (r - from) * feature.dims);
+      return { word, take, steps: to - from, values };
+    }),
+  );
+}
+
+const meanOf = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0) / Math.max(1, values.length);
+
+export function enrol(teaching: Teaching, options: EnrolOptions = {}): Enrolment {
+  const cuts = cutAll(teaching);
+  const problems = problemsOf(cuts);
+  const lacking = missing(teaching, cuts);
+  if (lacking.length > 0) return { ok: false, problems: [...problems, ...lacking] };
+  const good = cuts.filter(usable);
+  const staged = good.map((cut, i) => ({
+    word: cut.word,
+    take: cut.take,
+    rooms: ROOMS_DB.map((snrDb, room) => stage(featureFor(options.weights), cut.speech, snrDb, 1 + i * ROOMS_DB.length + room)),
+  }));
+  const feature = featureFor(options.weights);
+  const normaliser = fitNormaliser(
+    staged.flatMap((s) => s.rooms.flatMap((room) => room.rows)),
+    feature.dims,
+  );
+  const words = Object.keys(teaching.words);
+  const ground: Ground = {
+    words,
+    templates: templatesOf(staged, normaliser, feature),
+    normaliser,
+    parts: feature.parts,
+    dims: feature.dims,
+  };
+  const rehearsed = staged.map((s) =>
+    rehearse({ word: s.word, take: s.take, rows: (s.rooms[ROOMS_DB.length - 1] as Staged).rows }, ground),
+  );
+  const taught = calibrate(rehearsed, words);
+  const model: Model = {
+    version: 1,
+    features: feature.kind,
+    parts: feature.parts,
+    words: taught,
+    templates: ground.templates,
+    normaliser,
+    taughtLevelDb: meanOf(good.filter((c) => c.word !== undefined).map((c) => c.report.levelDb)),
+  };
+  return { ok: true, model, forecast: forecastOf(rehearsed as readonly Rehearsed[], taught), problems };
+}

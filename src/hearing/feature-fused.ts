@@ -1,0 +1,75 @@
+/** The fused feature: embedding and middle map of the network, one vector every 40 ms. */
+
+import type { Feature } from './feature.ts';
+import { createFourier } from './fourier.ts';
+import { createNetwork, EMBEDDING_DIMS, MIDDLE_DIMS, ROWS_A_STEP } from './network.ts';
+import { MEL_BANDS, MEL_BINS, MEL_WINDOW, type NetworkWeights } from './weights/shape.ts';
+
+const HOP = 160;
+/** The network was trained on 16-bit samples as they are. */
+const FULL_SCALE = 32_768;
+/** Its spectrum is log10 of power, never below -10 dB, plus two (as published). */
+const LOWEST_POWER = 0.1;
+const OFFSET = 2;
+
+/** The network's bands, each with only the bins that it touches. */
+function sparse(mel: Float32Array): { from: number; weights: Float32Array }[] {
+  return Array.from({ length: MEL_BANDS }, (_, band) => {
+    const column = Float32Array.from({ length: MEL_BINS }, (_, bin) => mel[bin * MEL_BANDS + band] as number);
+    const from = column.findIndex((w) => w !== 0);
+    const to = column.findLastIndex((w) => w !== 0) + 1;
+    return { from: Math.max(0, from), weights: column.slice(Math.max(0, from), to) };
+  });
+}
+
+export function createFusedFeature(weights: NetworkWeights): Feature {
+  const network = createNetwork(weights);
+  const fourier = createFourier(MEL_WINDOW);
+  const bands = sparse(weights.mel);
+  const power = new Float32Array(MEL_BINS);
+  const frame = new Float32Array(MEL_WINDOW);
+  const rows = new Float32Array(ROWS_A_STEP * MEL_BANDS);
+  const vector = new Float32Array(EMBEDDING_DIMS + MIDDLE_DIMS);
+  let filled = 0;
+  let row = 0;
+
+  function fillRow(): void {
+    fourier.power(frame, 0, weights.window, power);
+    for (let b = 0; b < MEL_BANDS; b++) {
+      const band = bands[b] as { from: number; weights: Float32Array };
+      let sum = 0;
+      for (let i = 0; i < band.weights.length; i++) sum += (band.weights[i] as number) * (power[band.from + i] as number);
+      rows[row * MEL_BANDS + b] = Math.log10(Math.max(LOWEST_POWER, sum)) + OFFSET;
+    }
+    frame.copyWithin(0, HOP);
+    filled = MEL_WINDOW - HOP;
+    row++;
+  }
+
+  function emit(takeVector: (vector: Float32Array) => void): void {
+    row = 0;
+    network.step(rows);
+    vector.set(network.embedding);
+    vector.set(network.middle, EMBEDDING_DIMS);
+    takeVector(vector);
+  }
+
+  return {
+    kind: 'fused',
+    parts: [
+      { dims: EMBEDDING_DIMS, weight: 1 },
+      { dims: MIDDLE_DIMS, weight: 1 },
+    ],
+    dims: EMBEDDING_DIMS + MIDDLE_DIMS,
+    stepSamples: ROWS_A_STEP * HOP,
+    firstSamples: (ROWS_A_STEP - 1) * HOP + MEL_WINDOW / 2,
+    push(samples, takeVector) {
+      for (let i = 0; i < samples.length; i++) {
+        frame[filled++] = (samples[i] as number) * FULL_SCALE;
+        if (filled < MEL_WINDOW) continue;
+        fillRow();
+        if (row === ROWS_A_STEP) emit(takeVector);
+      }
+    },
+  };
+}

@@ -1,0 +1,108 @@
+/** Listens: samples of any rate in, words out. The same code runs in a worker and in Node. */
+import { createDecider, type Hearing } from './decide.ts';
+import { featureFor } from './enrol.ts';
+import { normalise } from './feature.ts';
+import { createGain } from './gain.ts';
+import { createLoudness } from './loudness.ts';
+import type { Model } from './model.ts';
+import { createResampler, EAR_RATE_HZ } from './resample.ts';
+import { createScorer } from './score.ts';
+import { createSlider } from './slide.ts';
+import { stepTimeS } from './template.ts';
+import type { NetworkWeights } from './weights/shape.ts';
+
+export type { Hearing };
+
+export interface ListenOptions {
+  readonly sampleRateHz: number;
+  /** Stream time of the first sample. */
+  readonly startsAtS?: number;
+  /** Needed for a model with fused features. */
+  readonly weights?: NetworkWeights | undefined;
+  /** For measuring: every candidate with what was decided on it. */
+  readonly trace?: ((line: unknown) => void) | undefined;
+}
+
+export interface Listener {
+  readonly features: Model['features'];
+  push(block: Float32Array): readonly Hearing[];
+  /** Ends the stream: what was pending is decided. */
+  flush(): readonly Hearing[];
+  /** The app itself sounds from one moment of the stream to another: that sound is never a word. */
+  expectOwnSound(fromS: number, toS: number): void;
+  level(): { noiseDb: number; nowDb: number; speaking: boolean };
+}
+
+export function createListener(model: Model, options: ListenOptions): Listener {
+  if (model.features === 'fused' && !options.weights) throw new Error('listener: this model needs the network weights');
+  const feature = featureFor(model.features === 'fused' ? options.weights : undefined);
+  const resampler = createResampler(options.sampleRateHz);
+  const startsAtS = options.startsAtS ?? 0;
+  const gain = createGain(model.taughtLevelDb);
+  const loudness = createLoudness(gain.frame);
+  const sliders = model.templates.map((template) => createSlider(template, feature.dims, model.parts));
+  const words = model.words.map((w) => w.word);
+  const scorer = createScorer(words, model.templates);
+  const costs = new Float64Array(sliders.length);
+  const vector = new Float32Array(feature.dims);
+  const decider = createDecider(model, loudness, options.trace);
+  let levelled = new Float32Array(0);
+  let steps = 0;
+  let pushed = 0;
+  let heard: Hearing[] = [];
+
+  /** Where the best template of a word would have it begin. */
+  function startOf(word: number): number {
+    let least = Infinity;
+    let start = 0;
+    sliders.forEach((slider, i) => {
+      if (model.templates[i]?.word !== words[word] || slider.cost >= least) return;
+      least = slider.cost;
+      start = slider.startedAtStep;
+    });
+    return stepTimeS(feature, start);
+  }
+
+  function takeVector(raw: Float32Array): void {
+    normalise(raw, model.normaliser, model.parts, vector, 0);
+    for (let i = 0; i < sliders.length; i++) {
+      const slider = sliders[i] as (typeof sliders)[number];
+      slider.step(vector);
+      costs[i] = slider.cost;
+    }
+    scorer.score(costs);
+    decider.step(scorer.scores, stepTimeS(feature, steps), startOf);
+    steps++;
+  }
+
+  function take(samples: Float32Array): void {
+    if (levelled.length < samples.length) levelled = new Float32Array(samples.length);
+    loudness.push(samples);
+    const factor = gain.factor();
+    for (let i = 0; i < samples.length; i++) levelled[i] = (samples[i] as number) * factor;
+    feature.push(levelled.subarray(0, samples.length), takeVector);
+  }
+
+  /** Moments inside are seconds of the 16 kHz stream from 0; outside they are stream time. */
+  function outward(found: readonly Hearing[]): readonly Hearing[] {
+    const decidedAtS = startsAtS + pushed / options.sampleRateHz;
+    return found.map((h) => ({ ...h, startedAtS: startsAtS + h.startedAtS, endedAtS: startsAtS + h.endedAtS, decidedAtS }));
+  }
+
+  return {
+    features: model.features,
+    push(block) {
+      pushed += block.length;
+      take(resampler.push(block));
+      heard = decider.collect();
+      return heard.length === 0 ? heard : outward(heard);
+    },
+    flush() {
+      take(resampler.flush());
+      take(new Float32Array(EAR_RATE_HZ / 2));
+      return outward(decider.collect());
+    },
+    expectOwnSound: (fromS, toS) => decider.expectOwnSound(fromS - startsAtS, toS - startsAtS),
+    level: () => ({ noiseDb: loudness.noiseDb(), nowDb: loudness.nowDb(), speaking: loudness.speaking() }),
+  };
+}

@@ -1,0 +1,24 @@
+/** What teaching leaves behind and listening needs. Plain data: it can be cloned, stored and sent to a worker. */
+import type { FeatureKind, Normaliser, Part } from './feature.ts';
+import type { Owner } from './score.ts';
+import type { Template } from './slide.ts';
+
+export interface TaughtWord {
+  readonly word: string;
+  /** Score at which a stretch counts as this word, and the width over which doubt turns into certainty. */
+  readonly threshold: number;
+  readonly width: number;
+}
+
+export interface OwnedTemplate extends Template, Owner {}
+
+export interface Model {
+  readonly version: 1;
+  readonly features: FeatureKind;
+  readonly parts: readonly Part[];
+  readonly words: readonly TaughtWord[];
+  readonly templates: readonly OwnedTemplate[];
+  readonly normaliser: Normaliser;
+  /** Level at which the handler was recorded while teaching, dB below full scale; the stream is brought to the same. */
+  readonly taughtLevelDb: number;
+}

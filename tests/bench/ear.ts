@@ -1,0 +1,178 @@
+/**
+ * Measures the ear on composed sessions: recall, false accepts by kind, reps, decision time, cost.
+ *
+ *   npm run bench:ear -- [--speakers jackson,nicolas,theo] [--seeds 1,2,3] [--snr 15] [--beats -10] [--takes 5] [--digits 257 | rotate]
+ *                        [--no-talk] [--ear fused|cepstra] [--cli all|first|none] [--minutes 4] [--trace FILE]
+ */
+import { execFileSync } from 'node:child_process';
+import { appendFileSync, existsSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { parseArgs } from 'node:util';
+import { loadWeights } from '../../src/command/ear-weights.ts';
+import { type HeardSession, hearTrack, teach } from '../../src/command/hear.ts';
+import { readTeaching } from '../../src/command/teaching-in.ts';
+import { readWav } from '../../src/command/wav-in.ts';
+
+const { values: flags } = parseArgs({
+  options: {
+    speakers: { type: 'string', default: 'jackson,nicolas,theo' },
+    seeds: { type: 'string', default: '1,2,3' },
+    snr: { type: 'string', default: '15' },
+    beats: { type: 'string', default: '-10' },
+    takes: { type: 'string', default: '5' },
+    digits: { type: 'string', default: '257' },
+    minutes: { type: 'string', default: '4' },
+    'no-talk': { type: 'boolean', default: false },
+    ear: { type: 'string', default: 'fused' },
+    cli: { type: 'string', default: 'first' },
+    trace: { type: 'string' },
+  },
+});
+
+const here = dirname(fileURLToPath(import.meta.url));
+const repo = join(here, '../..');
+const speech = process.env['STILLBEAT_SPEECH'] ?? join(repo, '../shared/speech');
+
+/** Triples of words for `--digits rotate`: chosen by seed, so that no figure hangs on one choice of words. */
+const TRIPLES = ['257', '083', '194', '368', '916', '402', '519', '624', '785', '073', '841', '239', '650', '127', '498'];
+
+interface Setting {
+  readonly speaker: string;
+  readonly seed: number;
+  readonly snrDb: string;
+  readonly beatsDb: string;
+  readonly digits: string;
+}
+
+interface Truth {
+  readonly lengthS: number;
+  readonly words: readonly { word: string; startedAtS: number; endedAtS: number }[];
+  readonly others: readonly { kind: string; startedAtS: number; endedAtS: number }[];
+}
+
+function settings(): Setting[] {
+  const list = (text: string): string[] => text.split(',');
+  const speakers = list(flags.speakers);
+  return list(flags.beats).flatMap((beatsDb) =>
+    list(flags.snr).flatMap((snrDb) =>
+      speakers.flatMap((speaker, i) =>
+        list(flags.seeds).map((seed) => {
+          const digits =
+            flags.digits === 'rotate' ? (TRIPLES[(Number(seed) * speakers.length + i) % TRIPLES.length] as string) : flags.digits;
+          return { speaker, seed: Number(seed), snrDb, beatsDb, digits };
+        }),
+      ),
+    ),
+  );
+}
+
+function compose(setting: Setting, out: string): void {
+  const [hold, mark, lifted] = setting.digits;
+  const words = ['--hold', hold, '--mark', mark, '--lifted', lifted].map(String);
+  const how = [
+    '--speaker',
+    setting.speaker,
+    '--seed',
+    String(setting.seed),
+    `--snr=${setting.snrDb}`,
+    `--beats=${setting.beatsDb}`,
+  ];
+  const size = ['--enrol', flags.takes, '--minutes', flags.minutes, '--out', out];
+  execFileSync(process.execPath, [join(speech, 'compose.mjs'), ...words, ...how, ...size]);
+}
+
+function hearInProcess(folder: string): HeardSession {
+  const taught = readTeaching(join(folder, 'words'), flags['no-talk'] ? undefined : join(folder, 'talk'));
+  const track = readWav(join(folder, 'track.wav'));
+  if (!taught.ok || !track.ok) throw new Error(`bench: ${folder} cannot be read`);
+  const loaded = flags.ear === 'cepstra' ? undefined : loadWeights();
+  if (loaded && !loaded.ok) throw new Error(`bench: no network weights: ${loaded.wrong} (try --ear cepstra)`);
+  const weights = loaded?.ok ? loaded.weights : undefined;
+  const enrolled = teach(taught.teaching, weights);
+  if (!enrolled.ok) throw new Error(`bench: ${folder}: ${JSON.stringify(enrolled.problems)}`);
+  const trace = flags.trace;
+  const keep =
+    trace === undefined
+      ? undefined
+      : (line: unknown) => appendFileSync(trace, `${JSON.stringify({ folder, ...(line as object) })}\n`);
+  return hearTrack(enrolled.model, track.recording, weights, keep);
+}
+
+function hearByCommand(folder: string): HeardSession {
+  const words = ['--words', join(folder, 'words')];
+  const talk = flags['no-talk'] ? [] : ['--talk', join(folder, 'talk')];
+  const args = ['run', '-s', 'listen', '--', ...words, ...talk, '--ear', flags.ear, '--json', join(folder, 'track.wav')];
+  return JSON.parse(execFileSync('npm', args, { cwd: repo, encoding: 'utf8', maxBuffer: 64e6 })) as HeardSession;
+}
+
+type Kinds = Record<string, number>;
+
+/** Heard words that no spoken word explains, by what was going on; the same rule as the scorer's. */
+function falseAccepts(truth: Truth, heard: HeardSession): Kinds {
+  const kinds: Kinds = {};
+  const used = new Set<number>();
+  const near = (a: { startedAtS: number; endedAtS: number }, b: { startedAtS: number; endedAtS: number }): boolean =>
+    (a.startedAtS < b.endedAtS && b.startedAtS < a.endedAtS) || Math.abs(a.startedAtS - b.startedAtS) < 0.4;
+  for (const h of [...heard.words].sort((a, b) => a.decidedAtS - b.decidedAtS)) {
+    const own = truth.words.findIndex((w, k) => !used.has(k) && w.word === h.word && near(w, h));
+    if (own >= 0) {
+      used.add(own);
+      continue;
+    }
+    const swapped = truth.words.some((w) => w.word !== h.word && near(w, h));
+    const kind = swapped ? 'swapped words' : (truth.others.find((o) => near(o, h))?.kind ?? 'noise');
+    kinds[kind] = (kinds[kind] ?? 0) + 1;
+  }
+  return kinds;
+}
+
+function add(sum: Kinds, more: Kinds): void {
+  for (const [kind, n] of Object.entries(more)) sum[kind] = (sum[kind] ?? 0) + n;
+}
+
+const said = (kinds: Kinds): string =>
+  Object.entries(kinds)
+    .map(([kind, n]) => `${n} ${kind}`)
+    .join(', ') || 'none';
+
+function score(pairs: readonly string[]): string[] {
+  return execFileSync(process.execPath, [join(speech, 'score.mjs'), ...pairs], { encoding: 'utf8' })
+    .trim()
+    .split('\n');
+}
+
+function bench(): void {
+  if (!existsSync(join(speech, 'compose.mjs'))) {
+    console.log(`skipped: the recordings are not at ${speech} (set STILLBEAT_SPEECH)`);
+    return;
+  }
+  const root = mkdtempSync(join(tmpdir(), 'ear-'));
+  const pairs: string[] = [];
+  const sum: Kinds = {};
+  const offered: Kinds = {};
+  let hours = 0;
+  settings().forEach((setting, i) => {
+    const folder = join(root, String(i));
+    compose(setting, folder);
+    const byCommand = flags.cli === 'all' || (flags.cli === 'first' && i === 0);
+    const heard = byCommand ? hearByCommand(folder) : hearInProcess(folder);
+    const paths = [join(folder, 'truth.json'), join(folder, 'heard.json')] as const;
+    writeFileSync(paths[1], JSON.stringify(heard));
+    const truth = JSON.parse(readFileSync(paths[0], 'utf8')) as Truth;
+    const kinds = falseAccepts(truth, heard);
+    add(sum, kinds);
+    for (const other of truth.others) add(offered, { [other.kind]: 1 });
+    hours += truth.lengthS / 3600;
+    pairs.push(...paths);
+    console.log(
+      `${score(paths)[0]} · words ${setting.digits}, beats ${setting.beatsDb} dB · false: ${said(kinds)} · unsure ${heard.unsure.length}`,
+    );
+  });
+  console.log(`\nfalse accepts by kind in ${hours.toFixed(2)} h: ${said(sum)}`);
+  console.log(`stretches of other talk: ${said(offered)}`);
+  console.log(score(pairs).at(-1));
+}
+
+bench();

@@ -46,19 +46,18 @@ export async function openDatabase(options: DatabaseOptions): Promise<Result<She
   const first = await connection;
   if (!first.ok) return first;
 
-  async function reopened(broken: Result<Dexie>): Promise<Result<Dexie>> {
+  function reopened(broken: typeof connection): typeof connection {
     // Work that ran at the same time may have reopened already.
-    if ((await connection) === broken) {
-      if (broken.ok) broken.value.close();
-      connection = connect(options);
-    }
+    if (connection !== broken) return connection;
+    letGo(broken);
+    connection = connect(options);
     return connection;
   }
 
   async function run<T>(mode: 'r' | 'rw', work: (rows: Rows) => Promise<Result<T>>): Promise<Result<T>> {
     if (closed) return failure({ kind: 'severed', cause: 'the store was closed' });
-    const before = await connection;
-    const once = await attempt(before, mode, work, options.after);
+    const before = connection;
+    const once = await attempt(await before, mode, work, options.after);
     if (!once.mayReopen || closed) return once.result;
     return (await attempt(await reopened(before), mode, work, options.after)).result;
   }
@@ -68,9 +67,13 @@ export async function openDatabase(options: DatabaseOptions): Promise<Result<She
     write: (work) => run('rw', work),
     close: () => {
       closed = true;
-      void connection.then((last) => last.ok && last.value.close());
+      letGo(connection);
     },
   });
+}
+
+function letGo(connection: Promise<Result<Dexie>>): void {
+  void connection.then((held) => held.ok && held.value.close());
 }
 
 async function connect(options: DatabaseOptions): Promise<Result<Dexie>> {

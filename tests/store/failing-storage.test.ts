@@ -51,6 +51,17 @@ function breakAtEnd(records: number, times: number): void {
   });
 }
 
+/** The connections in use, latest last. */
+function watchedConnections(): readonly IDBDatabase[] {
+  const connections: IDBDatabase[] = [];
+  const realTransaction = fake.IDBDatabase.prototype.transaction;
+  vi.spyOn(fake.IDBDatabase.prototype, 'transaction').mockImplementation(function (this: IDBDatabase, ...wanted) {
+    connections.push(this);
+    return realTransaction.apply(this, wanted);
+  });
+  return connections;
+}
+
 /** Waits of this length are over after so long; other waits never end. */
 const shortened =
   (lengthMs: number, toMs: number): After =>
@@ -122,12 +133,7 @@ describe('a connection that the phone cut in the background', () => {
   });
 
   test('and closed without a word does not cost the next word', async () => {
-    const connections: IDBDatabase[] = [];
-    const realTransaction = fake.IDBDatabase.prototype.transaction;
-    vi.spyOn(fake.IDBDatabase.prototype, 'transaction').mockImplementation(function (this: IDBDatabase, ...wanted) {
-      connections.push(this);
-      return realTransaction.apply(this, wanted);
-    });
+    const connections = watchedConnections();
     const store = await storeWith();
     fake.forceCloseDatabase(connections.at(-1) as never);
     await value(store.append(next));
@@ -152,6 +158,16 @@ test('a word whose answer never came is not kept twice when it is sent again', a
   await vi.waitFor(async () => expect((await value(store.session('s'))).events).toHaveLength(before.length + next.length));
   await value(store.append(next));
   expect((await value(store.session('s'))).events).toEqual([...before, ...next]);
+});
+
+test('a review, a list and a word that find the connection cut at once open one new connection', async () => {
+  const connections = watchedConnections();
+  const store = await storeWith();
+  const opens = counted('open');
+  fake.forceCloseDatabase(connections.at(-1) as never);
+  const kinds = await Promise.all([store.session('s'), store.sessionHeads(), store.append(next)].map(kindOf));
+  expect(kinds).toEqual(['fine', 'fine', 'fine']);
+  expect(opens).toHaveBeenCalledTimes(1);
 });
 
 describe('no storage at all', () => {

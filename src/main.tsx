@@ -4,7 +4,6 @@ import { registerSW } from 'virtual:pwa-register';
 import { createRoot } from 'react-dom/client';
 import { DEMO_DOG, DEMO_PLAN } from '../demo/scenario.ts';
 import { decodeSound } from './audio/decode.ts';
-import { openSoundRoom } from './audio/sound-room.ts';
 import { listenToKeys, nextKey } from './ears/keys.ts';
 import { createOwnWords } from './ears/own-words.ts';
 import { Rooms } from './screens/rooms.tsx';
@@ -36,7 +35,8 @@ const app = createApp({
       ? { store: opened.value, kept: 'on-device' }
       : { store: createMemoryStore({ newId: pageClock.newId }), kept: 'visit-only' };
   },
-  openRoom: openSoundRoom,
+  // The first screen is silent: what sounds is fetched after it.
+  openRoom: async (events) => (await import('./audio/sound-room.ts')).openSoundRoom(events),
   createEar: createOwnWords,
   listenToKeys: (parts) => listenToKeys(window, parts),
   nextKey: (onKey) => nextKey(window, onKey),

@@ -1,5 +1,5 @@
 /** The frame around the screens: which one is shown, the bar to the others, and what must be said on every one. */
-import type { ReactNode } from 'react';
+import { lazy, type ReactNode, Suspense } from 'react';
 import { Link, Route, Router, Switch, useLocation } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
 import type { App } from '../session/app.ts';
@@ -8,13 +8,15 @@ import { Home } from './home/home.tsx';
 import './look/theme.css';
 import './look/base.css';
 import { Notices } from './notices.tsx';
-import { PlanScreen } from './plan/plan.tsx';
-import { Practice } from './practice/practice.tsx';
 import { ReviewList } from './review-list/review-list.tsx';
-import { ReviewRoom } from './review-list/review-room.tsx';
 import css from './rooms.module.css';
-import { SettingsScreen } from './settings/settings.tsx';
-import { SoundCheck } from './sound-check/sound-check.tsx';
+
+// What the first rep does not need is fetched when it is asked for; all of it is kept for use without a network.
+const PlanScreen = lazy(() => import('./plan/plan.tsx').then(({ PlanScreen: screen }) => ({ default: screen })));
+const Practice = lazy(() => import('./practice/practice.tsx').then(({ Practice: screen }) => ({ default: screen })));
+const ReviewRoom = lazy(() => import('./review-list/review-room.tsx').then(({ ReviewRoom: screen }) => ({ default: screen })));
+const SettingsScreen = lazy(() => import('./settings/settings.tsx').then(({ SettingsScreen: screen }) => ({ default: screen })));
+const SoundCheck = lazy(() => import('./sound-check/sound-check.tsx').then(({ SoundCheck: screen }) => ({ default: screen })));
 
 export function Rooms({ app }: { app: App }) {
   return (
@@ -64,15 +66,17 @@ function Screens() {
     <div className={practising ? css.bare : css.frame}>
       <Notices />
       <main className={css.main}>
-        <Switch>
-          <Route path="/practice" component={Practice} />
-          <Route path="/review" component={ReviewList} />
-          <Route path="/review/:id">{({ id }) => <ReviewRoom sessionId={decodeURIComponent(id)} />}</Route>
-          <Route path="/plan/:id">{({ id }) => <PlanScreen planId={decodeURIComponent(id)} />}</Route>
-          <Route path="/sound" component={SoundCheck} />
-          <Route path="/settings" component={SettingsScreen} />
-          <Route component={Home} />
-        </Switch>
+        <Suspense>
+          <Switch>
+            <Route path="/practice" component={Practice} />
+            <Route path="/review" component={ReviewList} />
+            <Route path="/review/:id">{({ id }) => <ReviewRoom sessionId={decodeURIComponent(id)} />}</Route>
+            <Route path="/plan/:id">{({ id }) => <PlanScreen planId={decodeURIComponent(id)} />}</Route>
+            <Route path="/sound" component={SoundCheck} />
+            <Route path="/settings" component={SettingsScreen} />
+            <Route component={Home} />
+          </Switch>
+        </Suspense>
       </main>
       {practising ? null : <Bar path={path} />}
     </div>

@@ -49,7 +49,7 @@ async function furnish(parts: AppParts, use: Rooms['use'], store: EventStore): P
   use.setState({ library: keeper.library() });
 
   const late: { rooms: Rooms | null } = { rooms: null };
-  const opened = parts.openRoom({
+  const opened = await parts.openRoom({
     onOwnSound: (fromS, toS) => late.rooms?.ear.expectOwnSound(fromS, toS),
     onFlash: (name) => use.setState(({ flash }) => ({ flash: { name, n: (flash?.n ?? 0) + 1 } })),
     onState: (state) => late.rooms && roomChanged(late.rooms, state),

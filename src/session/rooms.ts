@@ -35,7 +35,7 @@ export interface AppParts {
     onFlash: FlashListener;
     onState: (state: RoomState) => void;
     onContext: () => void;
-  }) => Opened;
+  }) => Promise<Opened>;
   readonly createEar: (parts: OwnWordsParts) => OwnWords;
   readonly listenToKeys: (parts: {
     bindings: () => Settings['keys'];

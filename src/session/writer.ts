@@ -16,7 +16,7 @@ export interface Writer {
 
 /** @param newId names a device for this visit, when the store cannot say which one it is. */
 export async function createWriter(
-  store: Pick<EventStore, 'writer' | 'append'>,
+  store: Pick<EventStore, 'writer' | 'append' | 'merge'>,
   newId: () => string,
   onProblem: (problem: StoreProblem | null) => void,
 ): Promise<Writer> {
@@ -29,7 +29,9 @@ export async function createWriter(
   const attempt = async () => {
     if (waiting.length === 0) return true;
     const trying = waiting;
-    const written = await store.append(trying);
+    const appended = await store.append(trying);
+    // Numbers that another tab used meanwhile are no reason to lose a rep: a union keeps both.
+    const written = !appended.ok && appended.problem.kind === 'out-of-turn' ? await store.merge(trying) : appended;
     if (written.ok) waiting = waiting.slice(trying.length);
     onProblem(written.ok ? null : written.problem);
     return waiting.length === 0;

@@ -1,5 +1,5 @@
 /** The first screen: for a newcomer what this is, for a returning handler one tap to practise. */
-import { useEffect, useState } from 'react';
+import { lazy, Suspense, useEffect, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import type { Dog } from '../../core/event.ts';
 import type { NextStart } from '../../core/next-start.ts';
@@ -8,7 +8,8 @@ import { sayStart } from '../../core/sentences.ts';
 import { useApp, useIntents } from '../app-context.tsx';
 import { AddDog } from './add-dog.tsx';
 import css from './home.module.css';
-import { Lesson } from './lesson.tsx';
+
+const Lesson = lazy(() => import('./lesson.tsx').then(({ Lesson: part }) => ({ default: part })));
 
 export function Home() {
   const dogs = useApp((state) => state.library.dogs);
@@ -16,7 +17,13 @@ export function Home() {
   const taught = useApp((state) => state.taught?.enrolled.ok ?? false);
   return (
     <div className="stack wide">
-      {fresh ? <Lesson /> : <h1 className="hidden-but-read">Dogs</h1>}
+      {fresh ? (
+        <Suspense>
+          <Lesson />
+        </Suspense>
+      ) : (
+        <h1 className="hidden-but-read">Dogs</h1>
+      )}
       <GoOn />
       {dogs.map((dog) => (
         <DogPlans key={dog.id} dog={dog} />

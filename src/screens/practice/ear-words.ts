@@ -45,7 +45,7 @@ export function sayEar(ear: Ear, taught: boolean): EarSaying {
       return {
         shape: 'waits',
         short: 'Not listening',
-        help: taught ? '' : 'No words are taught yet: use the buttons, or the keys. The sound check teaches it your voice.',
+        help: taught ? '' : 'No words taught yet: use the buttons or keys, or teach it in the sound check.',
       };
   }
 }

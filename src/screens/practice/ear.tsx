@@ -12,13 +12,13 @@ export function Ear({ live }: { live: SessionState }) {
   const saying = sayEar(ear, taught);
   const short = paused ? 'Paused' : unsure && saying.shape === 'hears' ? 'Unsure: say it again' : saying.short;
   return (
-    <div className={css.ear} role="status">
-      <EarMark shape={paused ? 'waits' : saying.shape} />
-      <div>
+    <>
+      <div className={css.ear} role="status">
+        <EarMark shape={paused ? 'waits' : saying.shape} />
         <strong>{short}</strong>
-        {saying.help && !paused ? <p className={css.help}>{saying.help}</p> : null}
       </div>
-    </div>
+      {saying.help && !paused ? <p className={css.help}>{saying.help}</p> : null}
+    </>
   );
 }
 

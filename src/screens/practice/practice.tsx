@@ -31,6 +31,7 @@ export function Practice() {
       <StepLine live={live} />
       <Count live={live} />
       <Says live={live} />
+      <LastWord live={live} />
       <Strip live={live} />
       <Hand live={live} />
       <Tally live={live} />
@@ -56,7 +57,7 @@ function Head({ live }: { live: SessionState }) {
   return (
     <header className={css.head}>
       <Ear live={live} />
-      <button type="button" onClick={() => say(paused ? 'resume' : 'pause')}>
+      <button type="button" className={paused ? 'primary' : undefined} onClick={() => say(paused ? 'resume' : 'pause')}>
         {paused ? 'Go on' : 'Pause'}
       </button>
       <button type="button" onClick={() => void finish()}>
@@ -90,9 +91,11 @@ function Count({ live }: { live: SessionState }) {
   const state = phase.phase === 'holding' ? 'holding' : (last?.outcome ?? 'ready');
   return (
     <section className={css.count} data-state={state} aria-label="Seconds held">
-      <output className={css.number} aria-live="off">
-        {shown ?? '–'}
-      </output>
+      <div className={css.room}>
+        <output className={css.number} aria-live="off">
+          {shown ?? 0}
+        </output>
+      </div>
       <Tread step={stepOf(live.standing)} sinceS={sinceS} last={sinceS === null ? last : null} />
     </section>
   );
@@ -101,12 +104,9 @@ function Count({ live }: { live: SessionState }) {
 /** One thing at a time, the most urgent first: a question, the engine's call, what to do next. */
 function Says({ live }: { live: SessionState }) {
   return (
-    <div className={css.says}>
-      <p className={css.saying} role="status">
-        {whatToSay(live)}
-      </p>
-      <LastWord live={live} />
-    </div>
+    <p className={css.saying} role="status">
+      {whatToSay(live)}
+    </p>
   );
 }
 

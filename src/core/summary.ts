@@ -1,0 +1,272 @@
+/** Sums a session up in sentences, each number with its n. What stands in the review, the list of sessions and the report. */
+import type { Call } from './call.ts';
+import type { EarState } from './event.ts';
+import { type Rep, type SessionState, standingEvents, undoneIds } from './fold.ts';
+import { indexOfStep, type Step } from './plan.ts';
+import type { VoidReason } from './rep.ts';
+import { OUTCOME_WORDS, sayOutcome } from './sentences.ts';
+import { FEWEST_FOR_INTERVAL } from './statistics/interval.ts';
+import { wilson } from './statistics/share.ts';
+import type { Seconds } from './units.ts';
+import type { Heard, Unsure } from './word.ts';
+
+/** A call and its place: after which rep (0: before the first). Holds what the handler overruled, too. */
+export interface PlacedCall {
+  readonly call: Call;
+  readonly afterRep: number;
+}
+
+/** Every rep in exactly one heap. */
+export interface Tally {
+  readonly kept: number;
+  readonly lifts: readonly Rep[];
+  readonly trials: number;
+  readonly warmUps: readonly Rep[];
+  readonly short: number;
+  readonly voids: Readonly<Record<VoidReason, number>>;
+}
+
+export interface Summary {
+  /** The one sentence to read when only one is read. */
+  readonly finding: string;
+  /** Where the lifts were, and how the step moved. */
+  readonly gist: readonly string[];
+  /** What was set apart, how long it took, how sure all this is. */
+  readonly grounds: readonly string[];
+}
+
+/** Every call that stands, in the order made. */
+export function callsInOrder(state: SessionState): readonly PlacedCall[] {
+  const endedAt = new Map(state.reps.map((rep) => [rep.endedBy, rep.n]));
+  const placed: PlacedCall[] = [];
+  let afterRep = 0;
+  for (const event of standingEvents(state.log)) {
+    afterRep = endedAt.get(event.id) ?? afterRep;
+    if (event.type !== 'called') continue;
+    const { because: _because, ...call } = event.body;
+    placed.push({ call, afterRep });
+  }
+  return placed;
+}
+
+/** What was heard, surely or not, from the end of the rep before to the end of this one. */
+export function heardIn(state: SessionState, rep: Rep): readonly (Heard | Unsure)[] {
+  const events = standingEvents(state.log);
+  const before = state.reps[rep.n - 2];
+  const from = before ? events.findIndex(({ id }) => id === before.endedBy) + 1 : 0;
+  const to = events.findIndex(({ id }) => id === rep.endedBy) + 1;
+  return events
+    .slice(from, to)
+    .flatMap((event) => (event.type === 'word-heard' || event.type === 'word-unsure' ? [event.body] : []));
+}
+
+export function tally(reps: readonly Rep[]): Tally {
+  const tried = reps.filter((rep) => rep.outcome !== 'void');
+  const counted = tried.filter((rep) => !rep.isWarmUp);
+  const kept = counted.filter((rep) => rep.outcome === 'kept').length;
+  const lifts = counted.filter((rep) => rep.outcome === 'lifted');
+  const voids = { 'not-offered': 0, 'handler-says': 0, paused: 0, finished: 0 };
+  for (const { voidReason } of reps) if (voidReason) voids[voidReason]++;
+  return {
+    ...{ kept, lifts, voids },
+    trials: kept + lifts.length,
+    warmUps: tried.filter((rep) => rep.isWarmUp),
+    short: counted.length - kept - lifts.length,
+  };
+}
+
+/** The whole session, the finding first. */
+export function summarize(state: SessionState): Summary {
+  const heaps = tally(state.reps);
+  const gist = [sayLifts(heaps), sayMoves(state)];
+  const grounds = [sayOthers(heaps), sayTime(state), ...sayHearing(state), sayTakenBack(state), sayRange(heaps)];
+  const said = (sentences: readonly (string | null)[]) => sentences.filter((sentence) => sentence !== null);
+  return { finding: sayTrials(heaps), gist: said(gist), grounds: said(grounds) };
+}
+
+/** "9 of 12 trials kept." */
+export function sayTrials({ kept, trials }: Tally): string {
+  if (trials === 0) return 'No trials yet.';
+  return `${kept} of ${trials} ${trials === 1 ? 'trial' : 'trials'} kept.`;
+}
+
+/** "2 lifts, both at 5 s." · "3 lifts: 2 at 5 s, 1 at 3 s." */
+export function sayLifts({ lifts, trials }: Tally): string | null {
+  if (trials === 0) return null;
+  if (lifts.length === 0) return `No lift in ${count(trials, 'trial')}.`;
+  const places = countBy(lifts.map(({ step }) => shortStep(step)));
+  const [first] = places;
+  if (places.length === 1 && first) return `${count(first.n, 'lift')}, ${ALL_OF[first.n] ?? 'all '}at ${first.name}.`;
+  return `${lifts.length} lifts: ${sayPlaces(places)}.`;
+}
+
+/** The three places with most lifts; more would be a list, and the picture shows it better. */
+function sayPlaces(places: readonly { readonly name: string; readonly n: number }[]): string {
+  const said = places.slice(0, places.length === 4 ? 4 : 3);
+  const others = places.slice(said.length);
+  const rest = others.reduce((sum, { n }) => sum + n, 0);
+  return [...said.map(({ name, n }) => `${n} at ${name}`), ...(rest ? [`${rest} on ${others.length} other steps`] : [])].join(
+    ', ',
+  );
+}
+
+const ALL_OF: Readonly<Record<number, string>> = { 1: '', 2: 'both ' };
+
+/** What so few trials can tell of the next ones. Below five only the counts are said (CRITERION). */
+export function sayRange({ kept, trials }: Tally): string | null {
+  if (trials < FEWEST_FOR_INTERVAL) return null;
+  const { lower, upper } = wilson(kept, trials);
+  const [low, high] = [Math.round(100 * lower), Math.round(100 * upper)];
+  return `${trials} trials fit a dog that keeps anything from ${low} to ${high} of 100 on these steps.`;
+}
+
+/** Warm-ups, short and void reps, named apart. */
+export function sayOthers({ warmUps, short, voids }: Tally): string | null {
+  const lifted = warmUps.filter(({ outcome }) => outcome === 'lifted').length;
+  const parts = [
+    warmUps.length && `${count(warmUps.length, 'warm-up')}${lifted ? ` (${lifted} lifted)` : ''}`,
+    short && `${short} ${OUTCOME_WORDS.short}`,
+    voids['not-offered'] && `${voids['not-offered']} not offered`,
+    voids['handler-says'] && count(voids['handler-says'], 'slip or distraction', 'slips or distractions'),
+    voids.paused + voids.finished && `${voids.paused + voids.finished} broken off`,
+  ].filter((part) => part !== 0);
+  return parts.length === 0 ? null : `Not counted as trials: ${parts.join(', ')}.`;
+}
+
+/** "From 2 s to 3 s: 2 raises, 1 half step." */
+export function sayMoves(state: SessionState): string | null {
+  const { reps, start, standing } = state;
+  if (reps.length === 0) return null;
+  const from = stepNamed(standing.steps, start.startStepId);
+  const to = stepNamed(standing.steps, standing.warmUp?.toStepId ?? standing.stepId);
+  const moves = sayMoveCounts(callsInOrder(state).map(({ call }) => call));
+  if (moves === '') return `All at ${from}.`;
+  return from === to ? `From ${from} and back to it: ${moves}.` : `From ${from} to ${to}: ${moves}.`;
+}
+
+function sayMoveCounts(calls: readonly Call[]): string {
+  const byHand = calls.filter(isOverruled).length;
+  const of = (kind: Call['kind']) => calls.filter((call) => call.kind === kind && !isOverruled(call)).length;
+  return [
+    of('raise') && count(of('raise'), 'raise'),
+    of('split') && count(of('split'), 'half step'),
+    of('return') && count(of('return'), 'return'),
+    byHand && `${count(byHand, 'step')} at your word`,
+  ]
+    .filter((part) => part !== 0)
+    .join(', ');
+}
+
+/** Moved by the handler's word, not by the rule. */
+export function isOverruled(call: Call): boolean {
+  return call.reasons.some(({ kind }) => kind === 'handler-says');
+}
+
+/** "24 reps in 6 min 20 s, 15 treats." */
+export function sayTime({ reps, latestS, pausedS, standing }: SessionState): string | null {
+  if (reps.length === 0) return null;
+  const paused = pausedS >= 1 ? `, ${sayLength(pausedS)} paused` : '';
+  return `${count(reps.length, 'rep')} in ${sayLength(latestS - pausedS)}${paused}, ${count(standing.today.treats, 'treat')}.`;
+}
+
+/** How sure the ear was, and how long it could not hear. */
+export function sayHearing(state: SessionState): readonly string[] {
+  const events = standingEvents(state.log);
+  const unsure = events.filter(({ type }) => type === 'word-unsure').length;
+  const hasEar = events.some((event) => event.type === 'ear-changed' && event.body.state !== 'off');
+  const deafS = deafForS(state);
+  const said: string[] = [];
+  if (unsure > 0) said.push(`${count(unsure, 'stretch was', 'stretches were')} unsure and did not count.`);
+  if (deafS >= 1) said.push(`The ear could not hear for ${sayLength(deafS)} of ${sayLength(state.latestS - state.pausedS)}.`);
+  if (said.length === 0 && hasEar) said.push('The ear heard all the time, and no stretch was unsure.');
+  return said;
+}
+
+function sayTakenBack({ log }: SessionState): string | null {
+  const n = undoneIds(log).size;
+  return n === 0 ? null : `${count(n, 'word was', 'words were')} taken back.`;
+}
+
+const DEAF: readonly EarState[] = ['restarting', 'degraded', 'blocked', 'suspended'];
+
+/** Time outside of pauses in which an ear was meant to hear and none could, s. */
+export function deafForS(state: SessionState): Seconds {
+  const ears = new Map<string, EarState>();
+  let [paused, sinceS, deafS] = [false, 0, 0];
+  const passTo = (atS: Seconds) => {
+    if (!paused && isDeaf([...ears.values()])) deafS += Math.max(0, atS - sinceS);
+    sinceS = Math.max(sinceS, atS);
+  };
+  for (const event of standingEvents(state.log)) {
+    if (event.type === 'ear-changed' || event.type === 'paused' || event.type === 'resumed') passTo(event.body.atS);
+    if (event.type === 'ear-changed') ears.set(event.body.ear, event.body.state);
+    if (event.type === 'paused' || event.type === 'resumed') paused = event.type === 'paused';
+  }
+  passTo(state.latestS);
+  return deafS;
+}
+
+function isDeaf(ears: readonly EarState[]): boolean {
+  return ears.some((ear) => DEAF.includes(ear)) && !ears.includes('listening');
+}
+
+/** The picture in one sentence, for whoever hears it. */
+export function sayPicture(reps: readonly Rep[]): string {
+  if (reps.length === 0) return 'Bars on stairs: no reps yet.';
+  const steps = countBy(reps.map(({ step }) => step.id)).length;
+  return `Bars on stairs: ${count(reps.length, 'rep')} on ${count(steps, 'step')}. ${sayTrials(tally(reps))}`;
+}
+
+/** "Rep 7, Lie flat 5 s. Lifted after 2.5 s." */
+export function sayRep(rep: Rep): string {
+  const warm = rep.isWarmUp ? ', warm-up' : '';
+  return `Rep ${rep.n}${warm}, ${rep.step.title}. ${capital(sayOutcome(rep.outcome, rep.voidReason))}${sayHeldAfter(rep)}.`;
+}
+
+export function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+function sayHeldAfter({ outcome, voidReason, heldForS }: Rep): string {
+  if (voidReason === 'not-offered') return '';
+  return outcome === 'kept' ? `, held ${sayHeld(heldForS)}` : ` after ${sayHeld(heldForS)}`;
+}
+
+/** Floor, not round: 4.96 s held is not yet 5.0 s. */
+export function sayHeld(heldForS: Seconds): string {
+  return `${(Math.floor(10 * heldForS + 1e-6) / 10).toFixed(1)} s`;
+}
+
+/** "6 min 20 s". */
+export function sayLength(lengthS: Seconds): string {
+  const wholeS = Math.round(Math.max(0, lengthS));
+  const [minutes, seconds] = [Math.floor(wholeS / 60), wholeS % 60];
+  if (minutes === 0) return `${seconds} s`;
+  return seconds === 0 ? `${minutes} min` : `${minutes} min ${seconds} s`;
+}
+
+/** A moment on the session clock: "1:05". */
+export function sayMoment(atS: Seconds): string {
+  const wholeS = Math.floor(Math.max(0, atS));
+  return `${Math.floor(wholeS / 60)}:${String(wholeS % 60).padStart(2, '0')}`;
+}
+
+/** "5 s", or the name of a handling. */
+export function shortStep(step: Step): string {
+  return step.kind === 'duration' && step.holdForS > 0 ? `${step.holdForS} s` : `“${step.title}”`;
+}
+
+function stepNamed(steps: readonly Step[], id: string): string {
+  const step = steps[indexOfStep(steps, id)];
+  return step ? shortStep(step) : id;
+}
+
+function count(n: number, one: string, many = `${one}s`): string {
+  return `${n} ${n === 1 ? one : many}`;
+}
+
+function countBy(names: readonly string[]): readonly { readonly name: string; readonly n: number }[] {
+  const counts = new Map<string, number>();
+  for (const name of names) counts.set(name, (counts.get(name) ?? 0) + 1);
+  return [...counts].map(([name, n]) => ({ name, n })).sort((a, b) => b.n - a.n);
+}

@@ -1,0 +1,185 @@
+/** The one picture, bars on stairs: whole and walkable in the review, the last few bars in practice, a thumbnail in a list. */
+import { type KeyboardEvent, type ReactNode, useLayoutEffect, useRef, useState } from 'react';
+import type { Rep } from '../../core/fold.ts';
+import type { Step } from '../../core/plan.ts';
+import { CALL_WORDS } from '../../core/sentences.ts';
+import { type PlacedCall, sayPicture, sayRep } from '../../core/summary.ts';
+import { Drawing, Guides, inOrder, Names, type Wraps } from './ink.tsx';
+import { type Bar, FLAG_PX, type Flag, type StairsInput, type StairsLayout } from './layout.ts';
+import { Paper } from './paper.tsx';
+import { POLE_PX } from './shapes.ts';
+import css from './stairs.module.css';
+import { layoutFull, layoutSmall, SMALL_PX } from './variants.ts';
+
+/** A rep or a flag. */
+export type Picked =
+  | { readonly kind: 'rep'; readonly n: number }
+  | { readonly kind: 'call'; readonly afterRep: number; readonly index: number };
+
+export interface StairsProps {
+  readonly reps: readonly Rep[];
+  /** The ladder with its half steps, as in `standing.steps`. */
+  readonly steps: readonly Step[];
+  /** Every call with its place (`callsInOrder`); left out: the calls that the reps carry. */
+  readonly calls?: readonly PlacedCall[];
+  readonly variant?: 'full' | 'strip' | 'thumbnail';
+  readonly selected?: Picked | null;
+  /** Makes reps and flags buttons (full picture only). */
+  readonly onPick?: (picked: Picked) => void;
+}
+
+export function Stairs(props: StairsProps) {
+  const { variant = 'full' } = props;
+  return variant === 'full' ? <FullStairs {...props} /> : <SmallStairs {...props} variant={variant} />;
+}
+
+function inputOf({ reps, steps, calls }: StairsProps): StairsInput {
+  return { reps, steps, ...(calls && { calls }) };
+}
+
+function SmallStairs(props: StairsProps & { variant: 'strip' | 'thumbnail' }) {
+  const { variant, reps } = props;
+  const layout = layoutSmall(inputOf(props), variant);
+  const { widthPx } = SMALL_PX[variant];
+  return (
+    <svg
+      className={css[variant]}
+      role="img"
+      aria-label={sayPicture(reps)}
+      viewBox={`0 0 ${widthPx} ${layout.heightPx}`}
+      preserveAspectRatio="xMinYMax meet"
+    >
+      <Drawing layout={layout} />
+    </svg>
+  );
+}
+
+function FullStairs(props: StairsProps) {
+  const layout = layoutFull(inputOf(props));
+  const box = useNewestInView(layout.widthPx);
+  return (
+    <div className={css.picture}>
+      <div className={css.screen}>
+        <Behind layout={layout} />
+        <div className={css.scroll} ref={box}>
+          {props.onPick ? <Walkable {...props} layout={layout} onPick={props.onPick} /> : <Still {...props} layout={layout} />}
+        </div>
+        <svg className={css.names} height={layout.heightPx} width="100%" aria-hidden="true">
+          <Names levels={layout.levels} />
+        </svg>
+      </div>
+      <Paper layout={layoutFull(inputOf(props), Number.POSITIVE_INFINITY)} />
+    </div>
+  );
+}
+
+/** The lines of the steps stay where they are while the bars are scrolled. */
+function Behind({ layout }: { layout: StairsLayout }) {
+  return (
+    <svg className={css.behind} height={layout.heightPx} width="100%" aria-hidden="true">
+      <Guides levels={layout.levels} widthPx={4000} />
+    </svg>
+  );
+}
+
+function useNewestInView(widthPx: number) {
+  const box = useRef<HTMLDivElement>(null);
+  useLayoutEffect(() => {
+    if (box.current) box.current.scrollLeft = widthPx;
+  }, [widthPx]);
+  return box;
+}
+
+function sizeOf({ widthPx, heightPx }: StairsLayout) {
+  return { width: widthPx, height: heightPx, viewBox: `0 0 ${widthPx} ${heightPx}` };
+}
+
+function Still({ reps, layout }: StairsProps & { layout: StairsLayout }) {
+  return (
+    <svg className={css.ink} role="img" aria-label={sayPicture(reps)} {...sizeOf(layout)}>
+      <Drawing layout={layout} />
+    </svg>
+  );
+}
+
+type WalkableProps = StairsProps & { layout: StairsLayout; onPick: (picked: Picked) => void };
+
+/** One stop of the tab key; arrows walk from rep to flag to rep, Home and End to either end. */
+function Walkable({ reps, layout, selected = null, onPick }: WalkableProps) {
+  const items = inOrder(layout.bars, layout.flags).map(pickedOf);
+  const [visited, setVisited] = useState<Picked | null>(null);
+  const at = indexOfPicked(items, visited ?? selected);
+  const wrap = (picked: Picked, name: string, shape: ReactNode, hit: ReactNode) => (
+    // biome-ignore lint/a11y/useSemanticElements: SVG holds no button element.
+    <g
+      className={css.item}
+      role="button"
+      tabIndex={keyOf(picked) === keyOf(items[at]) ? 0 : -1}
+      aria-label={name}
+      aria-pressed={keyOf(picked) === keyOf(selected)}
+      data-item={keyOf(picked)}
+      onClick={() => onPick(picked)}
+      onFocus={() => setVisited(picked)}
+      onKeyDown={(event) => walkBy(event, items, picked, onPick)}
+    >
+      {hit}
+      {shape}
+    </g>
+  );
+  const wraps: Wraps = {
+    bar: (bar, shape) => wrap(pickedOf(bar), sayBar(reps, bar), shape, <BarHit bar={bar} />),
+    flag: (flag, shape) => wrap(pickedOf(flag), sayFlag(flag), shape, <FlagHit flag={flag} />),
+  };
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a picture is no fieldset.
+    <svg className={css.ink} role="group" aria-label={sayPicture(reps)} {...sizeOf(layout)}>
+      <Drawing layout={layout} wraps={wraps} />
+    </svg>
+  );
+}
+
+function BarHit({ bar }: { bar: Bar }) {
+  return <rect className={css.hit} x={bar.fromPx - 4} y={bar.yPx - 32} width={bar.lengthPx + 8} height={36} rx={4} />;
+}
+
+function FlagHit({ flag }: { flag: Flag }) {
+  return <rect className={css.hit} x={flag.xPx - 5} y={flag.yPx - POLE_PX - 5} width={FLAG_PX} height={POLE_PX + 4} rx={4} />;
+}
+
+const keyOf = (picked: Picked | null | undefined): string =>
+  !picked ? '' : picked.kind === 'rep' ? `rep-${picked.n}` : `call-${picked.afterRep}-${picked.index}`;
+
+function pickedOf(item: Bar | Flag): Picked {
+  return 'n' in item ? { kind: 'rep', n: item.n } : { kind: 'call', afterRep: item.afterRep, index: item.index };
+}
+
+/** Where the tab key lands: on what was visited last, else on the newest. */
+function indexOfPicked(items: readonly Picked[], picked: Picked | null): number {
+  const at = items.findIndex((item) => keyOf(item) === keyOf(picked));
+  return at < 0 ? items.length - 1 : at;
+}
+
+function sayBar(reps: readonly Rep[], bar: Bar): string {
+  const rep = reps.find(({ n }) => n === bar.n);
+  return rep ? sayRep(rep) : `Rep ${bar.n}`;
+}
+
+export function sayFlag({ afterRep, call }: Pick<Flag, 'afterRep' | 'call'>): string {
+  return afterRep === 0 ? `Before rep 1: ${CALL_WORDS[call.kind]}` : `After rep ${afterRep}: ${CALL_WORDS[call.kind]}`;
+}
+
+const STEPS_OF: Readonly<Record<string, (at: number, last: number) => number>> = {
+  ArrowRight: (at, last) => Math.min(at + 1, last),
+  ArrowLeft: (at) => Math.max(at - 1, 0),
+  Home: () => 0,
+  End: (_, last) => last,
+};
+
+function walkBy(event: KeyboardEvent<SVGGElement>, items: readonly Picked[], here: Picked, onPick: (to: Picked) => void): void {
+  const to = STEPS_OF[event.key]?.(indexOfPicked(items, here), items.length - 1);
+  if (to === undefined && event.key !== 'Enter' && event.key !== ' ') return;
+  event.preventDefault();
+  if (to === undefined) return onPick(here);
+  const svg = event.currentTarget.ownerSVGElement;
+  svg?.querySelector<SVGGElement>(`[data-item="${keyOf(items[to])}"]`)?.focus();
+}

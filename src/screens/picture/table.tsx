@@ -1,0 +1,78 @@
+/** The picture read aloud: the same reps as a table of time, step, held, outcome and what was called. */
+import type { Rep } from '../../core/fold.ts';
+import { CALL_WORDS, sayOutcome } from '../../core/sentences.ts';
+import { type PlacedCall, sayHeld, sayMoment } from '../../core/summary.ts';
+import { OutcomeShape } from './key.tsx';
+import css from './table.module.css';
+
+export interface StairsTableProps {
+  readonly reps: readonly Rep[];
+  /** As in the picture; left out: the calls that the reps carry. */
+  readonly calls?: readonly PlacedCall[];
+  /** The rep that is picked in the picture. */
+  readonly selectedRep?: number | null;
+}
+
+export function StairsTable({ reps, calls, selectedRep = null }: StairsTableProps) {
+  return (
+    <table className={css.table}>
+      <caption className="hidden-but-read">Every rep: time, step, held, outcome, what was called</caption>
+      <thead>
+        <tr>
+          <th scope="col">time</th>
+          <th scope="col">step</th>
+          <th scope="col" className={css.number}>
+            held
+          </th>
+          <th scope="col">outcome</th>
+          <th scope="col">called</th>
+        </tr>
+      </thead>
+      <tbody>
+        {reps.map((rep, at) => (
+          <Row
+            key={rep.n}
+            rep={rep}
+            isNewStep={reps[at - 1]?.step.id !== rep.step.id}
+            called={sayCalled(rep, calls)}
+            isPicked={rep.n === selectedRep}
+          />
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+interface RowProps {
+  readonly rep: Rep;
+  readonly isNewStep: boolean;
+  readonly called: string;
+  readonly isPicked: boolean;
+}
+
+function Row({ rep, isNewStep, called, isPicked }: RowProps) {
+  const { holdAtS, heldForS, outcome, voidReason, isWarmUp, step } = rep;
+  return (
+    <tr className={isNewStep ? css.edge : css.same} data-picked={isPicked || undefined}>
+      <th scope="row">{sayMoment(holdAtS)}</th>
+      {/* A step is shown once and read every time. */}
+      <td className={css.step}>{isNewStep ? step.title : <span className="hidden-but-read">{step.title}</span>}</td>
+      <td className={css.number}>{voidReason === 'not-offered' ? '' : sayHeld(heldForS)}</td>
+      <td>
+        <span className={css.outcome}>
+          <OutcomeShape outcome={outcome} isWarmUp={isWarmUp} />
+          <span>
+            {sayOutcome(outcome, voidReason)}
+            {isWarmUp ? ', warm-up' : ''}
+          </span>
+        </span>
+      </td>
+      <td className={css.called}>{called}</td>
+    </tr>
+  );
+}
+
+function sayCalled(rep: Rep, calls: readonly PlacedCall[] | undefined): string {
+  const made = calls ? calls.filter(({ afterRep }) => afterRep === rep.n).map(({ call }) => call) : rep.calls;
+  return made.map(({ kind }) => CALL_WORDS[kind]).join(', ');
+}

@@ -1,0 +1,28 @@
+/** Lists every call of a session with its reasons, in the order made. */
+import type { Step } from '../../core/plan.ts';
+import { sayCall } from '../../core/sentences.ts';
+import type { PlacedCall } from '../../core/summary.ts';
+import css from './review.module.css';
+import { unbroken } from './unbroken.ts';
+
+export function Calls({ calls, steps }: { calls: readonly PlacedCall[]; steps: readonly Step[] }) {
+  return (
+    <section className={css.calls}>
+      <h2>What was called, and why</h2>
+      {calls.length === 0 ? <p className="soft">Nothing was called: the step stayed as it was.</p> : null}
+      <ol className={css.list}>
+        {calls.map(({ call, afterRep }, at) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: the list of a session that is over does not change.
+          <li key={at}>
+            <span className={css.when}>{sayAfter(afterRep)}</span>
+            <span>{unbroken(sayCall(call, steps))}</span>
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}
+
+export function sayAfter(afterRep: number): string {
+  return afterRep === 0 ? 'at the start' : `after rep ${afterRep}`;
+}

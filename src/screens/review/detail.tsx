@@ -1,0 +1,94 @@
+/** What lies behind one bar or one flag: the words heard, how long it was held, what the engine made of it. */
+import type { Rep, SessionState } from '../../core/fold.ts';
+import { criterionS } from '../../core/plan.ts';
+import { sayCall, sayOutcome } from '../../core/sentences.ts';
+import { capital, heardIn, type PlacedCall, sayHeld, sayMoment } from '../../core/summary.ts';
+import type { EarName, Heard, Unsure } from '../../core/word.ts';
+import { type Picked, sayFlag } from '../picture/stairs.tsx';
+import css from './review.module.css';
+import { unbroken } from './unbroken.ts';
+
+export interface DetailProps {
+  readonly state: SessionState;
+  readonly calls: readonly PlacedCall[];
+  readonly picked: Picked | null;
+}
+
+/** Says itself when something is picked; until then it says that something can be. */
+export function Detail({ state, calls, picked }: DetailProps) {
+  return (
+    <div className={css.detail} role="status">
+      <Chosen state={state} calls={calls} picked={picked} />
+    </div>
+  );
+}
+
+function Chosen({ state, calls, picked }: DetailProps) {
+  if (!picked) return <p className="soft">Pick a bar to see what was heard, a flag to see why.</p>;
+  if (picked.kind === 'rep') {
+    const rep = state.reps[picked.n - 1];
+    return rep ? <RepDetail state={state} calls={calls} rep={rep} /> : null;
+  }
+  const placed = calls.filter(({ afterRep }) => afterRep === picked.afterRep)[picked.index];
+  return placed ? <CallDetail state={state} placed={placed} /> : null;
+}
+
+function CallDetail({ state, placed }: { state: SessionState; placed: PlacedCall }) {
+  return (
+    <>
+      <h3>{sayFlag(placed)}</h3>
+      <p>{unbroken(sayCall(placed.call, state.standing.steps))}</p>
+    </>
+  );
+}
+
+function RepDetail({ state, calls, rep }: { state: SessionState; calls: readonly PlacedCall[]; rep: Rep }) {
+  const called = calls.filter(({ afterRep }) => afterRep === rep.n);
+  return (
+    <>
+      <h3>
+        Rep {rep.n}
+        {rep.isWarmUp ? ', warm-up' : ''}
+      </h3>
+      <p>
+        {capital(sayOutcome(rep.outcome, rep.voidReason))}. {unbroken(sayHold(rep))}
+      </p>
+      <ul className={css.heard}>
+        {heardIn(state, rep).map((heard) => (
+          <li key={heard.startedAtS}>
+            <span className={css.when}>{sayMoment(heard.startedAtS)}</span>
+            <span>{'word' in heard ? sayHeardWord(heard) : sayUnsureStretch(heard)}</span>
+          </li>
+        ))}
+      </ul>
+      {called.length === 0 ? <p className="soft">{sayNoCall(rep)}</p> : null}
+      {called.map(({ call }) => (
+        <p key={call.kind}>{unbroken(sayCall(call, state.standing.steps))}</p>
+      ))}
+    </>
+  );
+}
+
+function sayHold({ step, voidReason, heldForS, restarts }: Rep): string {
+  if (voidReason === 'not-offered') return `The step was ${step.title}.`;
+  const asked = criterionS(step);
+  const held = asked > 0 ? `held ${sayHeld(heldForS)} of ${asked} s` : `held ${sayHeld(heldForS)}, paid at once`;
+  const again = restarts > 0 ? ` Hold was said again ${restarts === 1 ? 'once' : `${restarts} times`}; the last one counts.` : '';
+  return `${step.title}: ${held}.${again}`;
+}
+
+const BY_HAND: readonly EarName[] = ['key', 'button'];
+
+function sayHeardWord({ word, by, confidence }: Heard): string {
+  return BY_HAND.includes(by) ? `${word}, by ${by}` : `${word}, confidence ${confidence.toFixed(2)}`;
+}
+
+function sayUnsureStretch({ nearest }: Unsure): string {
+  const near = nearest.map(({ word, confidence }) => `${word} ${confidence.toFixed(2)}`).join(' or ');
+  return near ? `unsure: ${near}. It did not count.` : 'unsure. It did not count.';
+}
+
+function sayNoCall({ outcome, isWarmUp }: Rep): string {
+  if (outcome === 'short' || outcome === 'void') return 'It is no trial, so the rule does not count it.';
+  return isWarmUp ? 'A warm-up: the rule does not count it.' : 'Nothing was called: the step stayed.';
+}

@@ -1,0 +1,47 @@
+/** Closes the review: where to start next time, why, and the one thing to do now. */
+import { WARM_UPS } from '../../core/criterion.ts';
+import type { NextStart } from '../../core/next-start.ts';
+import { indexOfStep } from '../../core/plan.ts';
+import { sayStart } from '../../core/sentences.ts';
+import css from './review.module.css';
+import { unbroken } from './unbroken.ts';
+
+export interface NextProps {
+  readonly next: NextStart;
+  readonly onPractise?: () => void;
+  readonly onDone?: () => void;
+}
+
+export function Next({ next, onPractise, onDone }: NextProps) {
+  const at = indexOfStep(next.steps, next.startStepId);
+  const step = next.steps[at];
+  return (
+    <section className={css.next}>
+      <h2>Next time</h2>
+      <p className={css.first}>{step ? step.title : next.startStepId}</p>
+      <p>{unbroken(`${sayStart(next.why)} ${sayWarmUp(next, at)} ${sayCarried(next)}`)}</p>
+      {step?.caution ? <p className={css.caution}>{step.caution}</p> : null}
+      <div className={`row ${css.actions}`}>
+        {onPractise ? (
+          <button type="button" className="primary" onClick={onPractise}>
+            Practise again
+          </button>
+        ) : null}
+        {onDone ? (
+          <button type="button" className="plain" onClick={onDone}>
+            Done
+          </button>
+        ) : null}
+      </div>
+    </section>
+  );
+}
+
+function sayWarmUp({ steps }: NextStart, at: number): string {
+  const below = steps[at - 1];
+  return below ? `Before it, ${WARM_UPS} warm-ups on ${below.title}.` : '';
+}
+
+function sayCarried({ carried: { trials } }: NextStart): string {
+  return trials.count === 0 ? '' : `${trials.kept} of ${trials.count} kept there carry over.`;
+}

@@ -1,0 +1,154 @@
+/** Changing a plan: every edit can be undone, none leaves a plan that would be refused. */
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { DEMO_PLAN } from '../../demo/scenario.ts';
+import { checkPlan } from '../../src/core/check-plan.ts';
+import { type Draft, draftOf, editDraft, editPlan, type PlanEdit, undoEdit } from '../../src/core/edit-plan.ts';
+import type { HandlingStep, Plan, Step } from '../../src/core/plan.ts';
+
+const SEED = Number(process.env.SEED ?? 20260305);
+
+function edited(edit: PlanEdit, plan: Plan = DEMO_PLAN): Plan {
+  const result = editPlan(plan, edit);
+  if (!result.ok) throw new Error(result.refusal.kind);
+  return result.plan;
+}
+
+function refused(edit: PlanEdit, plan: Plan = DEMO_PLAN) {
+  const result = editPlan(plan, edit);
+  return result.ok ? null : result.refusal;
+}
+
+const ids = (plan: Plan) => plan.steps.map(({ id }) => id);
+const stepIn = (plan: Plan, id: string) => plan.steps.find((step) => step.id === id) as Step;
+const hold = (id: string, holdForS: number): Step => ({ kind: 'duration', id, title: `Lie flat ${holdForS} s`, holdForS });
+
+test('a step put in lies where it was put', () => {
+  const plan = edited({ kind: 'insert', step: hold('hold-8', 8), at: 6 });
+  expect(ids(plan).slice(5, 8)).toEqual(['hold-5', 'hold-8', 'paw-touch']);
+});
+
+test('a step put in out of order is refused with its seconds', () => {
+  expect(refused({ kind: 'insert', step: hold('late', 1), at: 5 })).toEqual({
+    kind: 'bad-plan',
+    problems: [{ path: 'steps[5].holdForS', value: 1, bound: 'more than 4, the step below' }],
+  });
+});
+
+test('a step near the face gets its caution when it is put in without one', () => {
+  const step: HandlingStep = {
+    kind: 'handling',
+    id: 'lip',
+    title: 'Touch the lip',
+    area: 'mouth',
+    extent: 'one finger',
+    forS: 0,
+  };
+  expect(stepIn(edited({ kind: 'insert', step, at: 11 }), 'lip').caution).toContain('veterinarian');
+});
+
+test('the last step cannot be taken out', () => {
+  const one = { ...DEMO_PLAN, steps: DEMO_PLAN.steps.slice(0, 1) };
+  expect(refused({ kind: 'remove', stepId: 'hold-0' }, one)).toMatchObject({ kind: 'bad-plan' });
+});
+
+test('a handling step moves one easier; past the ends it stays', () => {
+  expect(ids(edited({ kind: 'move', stepId: 'claw-hold', by: -1 })).slice(8)).toEqual(['claw-hold', 'paw-lift', 'claw-file']);
+  expect(ids(edited({ kind: 'move', stepId: 'claw-file', by: 3 }))).toEqual(ids(DEMO_PLAN));
+});
+
+test('a split duration lies half-way, and undoing the split takes it out', () => {
+  const plan = edited({ kind: 'split', stepId: 'hold-5' });
+  expect(stepIn(plan, 'hold-4~hold-5')).toMatchObject({ holdForS: 4.5, halfOf: { belowId: 'hold-4', aboveId: 'hold-5' } });
+  expect(edited({ kind: 'unsplit', stepId: 'hold-4~hold-5' }, plan)).toEqual(DEMO_PLAN);
+  expect(refused({ kind: 'unsplit', stepId: 'hold-5' }, plan)).toEqual({ kind: 'not-a-half', stepId: 'hold-5' });
+});
+
+test('half a second is not halved, the lowest step neither, and a handling not twice', () => {
+  const plan = edited({ kind: 'split', stepId: 'hold-5' });
+  expect(refused({ kind: 'split', stepId: 'hold-5' }, plan)).toEqual({ kind: 'no-half', stepId: 'hold-5' });
+  expect(refused({ kind: 'split', stepId: 'hold-0' })).toEqual({ kind: 'lowest-step', stepId: 'hold-0' });
+  const paw = edited({ kind: 'split', stepId: 'paw-rest' });
+  expect(refused({ kind: 'split', stepId: 'paw-rest' }, paw)).toEqual({ kind: 'split-already', stepId: 'paw-rest' });
+});
+
+test('a handling step without a half-way is split only after the handler has written one', () => {
+  const { halfway: _, ...bare } = stepIn(DEMO_PLAN, 'paw-rest') as HandlingStep;
+  const plan = { ...DEMO_PLAN, steps: DEMO_PLAN.steps.map((step) => (step.id === 'paw-rest' ? bare : step)) };
+  expect(refused({ kind: 'split', stepId: 'paw-rest' }, plan)).toEqual({ kind: 'no-half', stepId: 'paw-rest' });
+  const halfway = { title: 'One finger on the paw', extent: 'one finger, no weight', forS: 1 };
+  const written = edited({ kind: 'prepare-half', stepId: 'paw-rest', halfway }, plan);
+  expect(stepIn(edited({ kind: 'split', stepId: 'paw-rest' }, written), 'paw-touch~paw-rest')).toMatchObject(halfway);
+});
+
+test('a half step whose neighbour is taken out stays, as a step like any other', () => {
+  const plan = edited({ kind: 'remove', stepId: 'hold-5' }, edited({ kind: 'split', stepId: 'hold-5' }));
+  expect(ids(plan)).toContain('hold-4~hold-5');
+  expect(stepIn(plan, 'hold-4~hold-5').halfOf).toBeUndefined();
+});
+
+test('new words and new seconds change that step alone', () => {
+  const renamed = edited({ kind: 'rename', stepId: 'hold-3', title: 'Flat, three' });
+  expect(renamed.steps.filter((step, i) => step !== DEMO_PLAN.steps[i])).toEqual([
+    { ...stepIn(DEMO_PLAN, 'hold-3'), title: 'Flat, three' },
+  ]);
+  expect(refused({ kind: 'seconds', stepId: 'hold-3', seconds: 4 })).toMatchObject({ kind: 'bad-plan' });
+  expect(stepIn(edited({ kind: 'seconds', stepId: 'hold-3', seconds: 3.5 }), 'hold-3')).toMatchObject({ holdForS: 3.5 });
+});
+
+test('an edit of a step that is not there says so', () => {
+  expect(refused({ kind: 'remove', stepId: 'gone' })).toEqual({ kind: 'no-such-step', stepId: 'gone' });
+});
+
+test('a refused edit leaves the draft as it was, and says why until the next one', () => {
+  const draft = editDraft(draftOf(DEMO_PLAN), { kind: 'split', stepId: 'hold-0' });
+  expect(draft).toEqual({ plan: DEMO_PLAN, past: [], refusal: { kind: 'lowest-step', stepId: 'hold-0' } });
+  expect(editDraft(draft, { kind: 'remove', stepId: 'hold-3' }).refusal).toBeNull();
+});
+
+const anyStep = fc.nat({ max: 40 });
+const anyEdit: fc.Arbitrary<(plan: Plan) => PlanEdit> = fc.oneof(
+  anyStep.map(
+    (n) =>
+      (plan: Plan): PlanEdit => ({ kind: 'remove', stepId: pick(plan, n) }),
+  ),
+  fc.tuple(anyStep, fc.integer({ min: -3, max: 3 })).map(
+    ([n, by]) =>
+      (plan: Plan): PlanEdit => ({ kind: 'move', stepId: pick(plan, n), by }),
+  ),
+  anyStep.map(
+    (n) =>
+      (plan: Plan): PlanEdit => ({ kind: 'split', stepId: pick(plan, n) }),
+  ),
+  anyStep.map(
+    (n) =>
+      (plan: Plan): PlanEdit => ({ kind: 'unsplit', stepId: pick(plan, n) }),
+  ),
+  fc.tuple(anyStep, fc.double({ min: -2, max: 20 })).map(
+    ([n, seconds]) =>
+      (plan: Plan): PlanEdit => ({ kind: 'seconds', stepId: pick(plan, n), seconds }),
+  ),
+  fc.tuple(anyStep, fc.integer({ min: 1, max: 15 })).map(
+    ([at, s]) =>
+      (): PlanEdit => ({ kind: 'insert', step: hold(`new-${at}-${s}`, s), at }),
+  ),
+);
+
+function pick(plan: Plan, n: number): string {
+  return plan.steps[n % plan.steps.length]?.id ?? '';
+}
+
+test(`whatever is edited, the plan stays one that may be kept, and undoing all gives the first back, seed ${SEED}`, () => {
+  fc.assert(
+    fc.property(fc.array(anyEdit, { maxLength: 25 }), (edits) => {
+      let draft: Draft = draftOf(DEMO_PLAN);
+      for (const edit of edits) {
+        draft = editDraft(draft, edit(draft.plan));
+        expect(checkPlan(draft.plan)).toEqual([]);
+      }
+      while (draft.past.length > 0) draft = undoEdit(draft);
+      expect(draft.plan).toBe(DEMO_PLAN);
+    }),
+    { seed: SEED, numRuns: 200 },
+  );
+});

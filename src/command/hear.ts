@@ -3,7 +3,7 @@ import { type Enrolment, enrol, type Teaching } from '../hearing/enrol.ts';
 import { createListener, type Hearing } from '../hearing/listen.ts';
 import type { Model } from '../hearing/model.ts';
 import type { NetworkWeights } from '../hearing/weights/shape.ts';
-import { type PrintedRep, pairReps } from './reps.ts';
+import { type RecordedRep, repsOf } from './reps.ts';
 import type { Recording } from './wav-in.ts';
 
 /** Length of a block, s. */
@@ -18,7 +18,7 @@ export interface HeardSession {
   readonly features: Model['features'];
   readonly words: readonly Omit<Word, 'kind'>[];
   readonly unsure: readonly Omit<Unsure, 'kind'>[];
-  readonly reps: readonly PrintedRep[];
+  readonly reps: readonly RecordedRep[];
   readonly realTimeFactor: number;
 }
 
@@ -53,5 +53,5 @@ export function hearTrack(
   const words = heard.filter((h): h is Word => h.kind === 'word').map(withoutKind);
   const unsure = heard.filter((h): h is Unsure => h.kind === 'unsure').map(withoutKind);
   const realTimeFactor = (spent.user + spent.system) / 1e6 / lengthS;
-  return { sampleRateHz, lengthS, features: model.features, words, unsure, reps: pairReps(words), realTimeFactor };
+  return { sampleRateHz, lengthS, features: model.features, words, unsure, reps: repsOf(words), realTimeFactor };
 }

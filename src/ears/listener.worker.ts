@@ -2,6 +2,7 @@
 import { createTakeCatcher, type TakeCatcher } from '../hearing/catch-take.ts';
 import { enrol, inspectTake } from '../hearing/enrol.ts';
 import { createListener, type Listener } from '../hearing/listen.ts';
+import { type NetworkWeights, readWeights } from '../hearing/weights/shape.ts';
 import type { FromListener, Job, TapBlock, ToListener } from './messages.ts';
 
 interface Stream {
@@ -17,6 +18,7 @@ const NEVER_S = 3600;
 
 let stream: Stream = { sampleRateHz: 48_000, startedAtS: null };
 let job: Job = { kind: 'idle' };
+let weights: NetworkWeights | undefined;
 let listener: Listener | null = null;
 let catcher: TakeCatcher | null = null;
 let levelDueS = 0;
@@ -30,7 +32,8 @@ function tell(message: FromListener): void {
 function begin(atS: number): void {
   stream.startedAtS = atS;
   catcher = createTakeCatcher(stream.sampleRateHz, job.kind === 'teach' ? job.longestS : NEVER_S);
-  listener = job.kind === 'listen' ? createListener(job.model, { sampleRateHz: stream.sampleRateHz, startsAtS: atS }) : null;
+  listener =
+    job.kind === 'listen' ? createListener(job.model, { sampleRateHz: stream.sampleRateHz, startsAtS: atS, weights }) : null;
 }
 
 function takeBlock(block: TapBlock): void {
@@ -64,8 +67,17 @@ function take(message: ToListener): void {
       listener?.expectOwnSound(message.fromS, message.toS);
       return;
     case 'enrol':
-      tell({ kind: 'enrolled', request: message.request, enrolled: enrol(message.teaching) });
+      tell({ kind: 'enrolled', request: message.request, enrolled: enrol(message.teaching, { weights }) });
+      return;
+    case 'weights':
+      weights = message.file ? unpacked(message.file) : undefined;
   }
+}
+
+/** A file that is not the network is told; the ear goes on with cepstra. */
+function unpacked(file: ArrayBuffer): NetworkWeights | undefined {
+  const read = readWeights(new Uint8Array(file));
+  return read.ok ? read.weights : undefined;
 }
 
 function guarded(work: () => void): void {

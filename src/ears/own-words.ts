@@ -1,4 +1,6 @@
 /** The ear for the handler's own words: microphone → tap → worker. Owns the worker; keeps the ear's state; mends what it can. */
+
+import weightsUrl from 'virtual:ear-weights';
 import type { EarState } from '../core/event.ts';
 import type { Seconds } from '../core/units.ts';
 import type { Model, Teaching } from '../hearing/enrol.ts';
@@ -50,14 +52,17 @@ interface Inside {
   /** A callback of an earlier opening is told by its number, and ignored. */
   generation: number;
   requests: number;
+  /** Teaching waits for the network: a model belongs to the ear that it was taught to. */
+  weighed: Promise<void>;
 }
 
 export function createOwnWords(parts: OwnWordsParts): OwnWords {
   const worker = new Worker(new URL('./listener.worker.ts', import.meta.url), { type: 'module' });
   const inside: Inside = {
     ...{ parts, worker, waiting: new Map(), tapped: new WeakSet(), ear: EAR_OFF },
-    ...{ microphone: null, nodes: [], generation: 0, requests: 0 },
+    ...{ microphone: null, nodes: [], generation: 0, requests: 0, weighed: Promise.resolve() },
   };
+  inside.weighed = fetchWeights().then((file) => send(inside, { kind: 'weights', file }, file ? [file] : []));
   worker.onmessage = ({ data }: MessageEvent<FromListener>) => take(inside, data);
   worker.onerror = () => tell(inside, { kind: 'lost', why: 'worker-failed', atS: parts.clock.now() });
   const job = (next: Job) => send(inside, { kind: 'job', job: next });
@@ -170,7 +175,15 @@ function moved(hearing: Hearing, byS: Seconds): Hearing {
   return { ...hearing, startedAtS: startedAtS + byS, endedAtS: endedAtS + byS, decidedAtS: decidedAtS + byS };
 }
 
-function enrol(inside: Inside, teaching: Teaching): Promise<Enrolled> {
+/** Null when there is none or it cannot be fetched: the ear works on cepstra then, and the forecast says so. */
+async function fetchWeights(): Promise<ArrayBuffer | null> {
+  if (weightsUrl === null) return null;
+  const response = await fetch(weightsUrl).catch(() => null);
+  return response?.ok ? response.arrayBuffer() : null;
+}
+
+async function enrol(inside: Inside, teaching: Teaching): Promise<Enrolled> {
+  await inside.weighed;
   const request = inside.requests++;
   return new Promise((resolve) => {
     inside.waiting.set(request, resolve);

@@ -210,7 +210,7 @@ function returnedFrom({ steps, stepId, returns }: Standing, of: number): number 
 function throughHalf(call: Call, { steps, passed, returns }: Standing): Call {
   const at = indexOfStep(steps, call.toStepId);
   const [below, above] = [steps[at - 1], steps[at]] as [Step, Step];
-  if (above.halfOf || passed.includes(above.id) || returns[above.id]) return call;
+  if (below.halfOf || above.halfOf || passed.includes(above.id) || returns[above.id]) return call;
   const half = halfStep(below, above, `${below.id}~${above.id}`);
   return half && indexOfStep(steps, half.id) < 0 ? { ...call, toStepId: half.id, inserted: half } : call;
 }

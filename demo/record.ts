@@ -34,19 +34,26 @@ interface Said {
 /** Reps of the session: when the hold is said, how long until the end, how it ends. */
 const REPS: readonly (readonly [number, number, 'mark' | 'lifted'])[] = [
   [1, 0.9, 'mark'],
-  [4.5, 1.0, 'mark'],
-  [8.5, 1.6, 'lifted'],
-  [13, 1.4, 'mark'],
-  [18.5, 2.2, 'mark'],
-  [24, 1.1, 'mark'],
+  [4.2, 0.8, 'mark'],
+  [7.4, 0.9, 'mark'],
+  [12.2, 0.8, 'mark'],
+  [15.4, 0.9, 'mark'],
+  // The first step is earned; from here on a second is wanted.
+  [19.6, 1.3, 'mark'],
+  [23.2, 1.2, 'mark'],
+  [28.4, 0.9, 'lifted'],
+  [32, 0.9, 'lifted'],
+  // Two lifts running: half a second now.
+  [36.6, 0.9, 'mark'],
+  [40, 0.9, 'mark'],
 ];
 const CHATTER: readonly Said[] = [
-  { text: 'good girl', atS: 6.4, voice: 3 },
-  { text: 'Pixel', atS: 11.4, voice: 4 },
-  { text: 'what a nice day', atS: 15.9, voice: 5 },
-  { text: 'over', atS: 21.9, voice: 3 },
+  { text: 'good girl', atS: 9.6, voice: 3 },
+  { text: 'Pixel', atS: 11, voice: 4 },
+  { text: 'what a nice day', atS: 25.6, voice: 5 },
+  { text: 'over', atS: 34.6, voice: 3 },
 ];
-const LENGTH_S = 27;
+const LENGTH_S = 43;
 /** Faint steady hiss, so that the room is a room; rms re full scale. */
 const HISS = 0.0015;
 

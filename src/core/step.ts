@@ -113,6 +113,7 @@ function draftsFor(state: SessionState, input: Input): readonly Draft<SessionEve
 
 function draftsForWord(state: SessionState, heard: Heard): readonly Draft<SessionEvent>[] {
   const { phase } = state.phase;
+  if (isHeardAlready(state, heard)) return [];
   if (phase === 'ended') return heard.word === 'undo' ? draftsForUndo(state) : [];
   switch (heard.word) {
     case 'undo':
@@ -127,6 +128,15 @@ function draftsForWord(state: SessionState, heard: Heard): readonly Draft<Sessio
       // A pause is for talking: nothing said in it can become a rep.
       return phase === 'paused' ? [] : [{ type: 'word-heard', body: heard }];
   }
+}
+
+/** Two reports of one word, closer than this by their onsets, are one word, s: nobody says it twice so fast. */
+const SAME_WORD_S: Seconds = 0.3;
+
+/** A word that two ears heard, or one ear twice, is one event. */
+function isHeardAlready({ lastHeard }: SessionState, heard: Heard): boolean {
+  if (!lastHeard || lastHeard.word !== heard.word || lastHeard.by === 'button' || heard.by === 'button') return false;
+  return Math.abs(heard.startedAtS - lastHeard.startedAtS) < SAME_WORD_S;
 }
 
 /** Takes back the latest thing the handler did that still stands; again takes back the one before. */

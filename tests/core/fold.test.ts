@@ -7,7 +7,7 @@ import type { SessionEvent } from '../../src/core/event.ts';
 import { append, fold, type SessionState } from '../../src/core/fold.ts';
 import { firstStart } from '../../src/core/next-start.ts';
 import type { Input } from '../../src/core/step.ts';
-import { WORDS } from '../../src/core/word.ts';
+import { type Heard, WORDS } from '../../src/core/word.ts';
 
 const SEED = 20260302;
 const begin = (): Played =>
@@ -178,4 +178,11 @@ test('a log that is no session is refused with where it went wrong', () => {
   expect(fold([])).toEqual({ ok: false, problem: { kind: 'empty', at: '' } });
   expect(fold(log.slice(1))).toEqual({ ok: false, problem: { kind: 'no-start', at: 'demo:2' } });
   expect(fold([...log, log[0] as SessionEvent])).toMatchObject({ ok: false, problem: { kind: 'two-starts' } });
+});
+
+test('a word that two ears heard is one event', () => {
+  const held = say(begin(), 'hold', 7);
+  const twice = feed(held, { kind: 'heard', heard: { ...(held.state.lastHeard as Heard), startedAtS: 7.1, by: 'own-words' } });
+  expect(twice.state.log).toEqual(held.state.log);
+  expect(say(held, 'hold', 7.6).state.phase).toMatchObject({ phase: 'holding', sinceS: 7.6, restarts: 1 });
 });

@@ -1,30 +1,104 @@
-/** The plan: its ladder as stairs, easiest at the bottom. */
-import { areaOf, criterionS, type Step } from '../../core/plan.ts';
-import { useApp } from '../app-context.tsx';
+/** The plan: what it is, its ladder as stairs, and the rule that judges its steps. Every change is kept at once and can be taken back. */
+import { useEffect, useState } from 'react';
+import { Link, useLocation } from 'wouter';
+import { type Draft, draftOf, editDraft, type PlanEdit, undoEdit } from '../../core/edit-plan.ts';
+import type { NextStart } from '../../core/next-start.ts';
+import type { Plan } from '../../core/plan.ts';
+import { ruleOf } from '../../core/rule.ts';
+import { useApp, useIntents } from '../app-context.tsx';
+import { Ladder } from './ladder.tsx';
+import { NewPlan } from './new-plan.tsx';
 import css from './plan.module.css';
+import { sayRefusal } from './refusal-words.ts';
+import { RulePart } from './rule-part.tsx';
 
+/** `planId` "new" makes one. */
 export function PlanScreen({ planId }: { planId: string }) {
   const plan = useApp((state) => state.library.plans).find(({ id }) => id === planId);
-  if (!plan) return <p>There is no such plan on this device.</p>;
+  if (planId === 'new') return <NewPlan />;
+  if (!plan)
+    return (
+      <div className="stack">
+        <h1>There is no such plan on this device</h1>
+        <Link href="/plan/new" className="button primary">
+          Make a plan
+        </Link>
+      </div>
+    );
+  return <EditPlan key={plan.id} kept={plan} />;
+}
+
+function EditPlan({ kept }: { kept: Plan }) {
+  const { savePlan, newId } = useIntents();
+  const [draft, setDraft] = useState<Draft>(() => draftOf(kept));
+  const [openId, setOpenId] = useState<string | null>(null);
+  const next = useNextStart(kept);
+  const { plan, past, refusal } = draft;
+  const show = (changed: Draft) => {
+    setDraft(changed);
+    if (changed.plan !== plan) void savePlan(changed.plan);
+  };
+  const onEdit = (edit: PlanEdit) => show(editDraft(draft, edit));
+  const trials = next?.carried.trials;
   return (
     <div className="stack wide">
-      <header className="stack">
-        <h1>{plan.title}</h1>
-        <p className="soft">{plan.position}</p>
-      </header>
-      <ol className={css.ladder} reversed>
-        {plan.steps.toReversed().map((step) => (
-          <Tread key={step.id} step={step} />
-        ))}
-      </ol>
+      <Head plan={plan} />
+      <section className={css.part}>
+        <div className={css.head}>
+          <h2>The ladder</h2>
+          <button type="button" disabled={past.length === 0} onClick={() => show(undoEdit(draft))}>
+            Undo
+          </button>
+        </div>
+        <p role="status" className={css.refusal}>
+          {refusal ? sayRefusal(refusal, plan.steps) : ''}
+        </p>
+        <Ladder steps={plan.steps} startStepId={next?.startStepId ?? null} onOpen={setOpenId} {...{ openId, onEdit, newId }} />
+        <p className="soft small">
+          Easiest at the bottom. Tap a step to change it. A session under way keeps the ladder it began with; the next one begins
+          on the nearest easier step that is left.
+        </p>
+      </section>
+      <RulePart
+        rule={ruleOf(plan.rule)}
+        own={trials ? { kept: trials.kept, of: trials.count } : null}
+        onChoose={(rule) => onEdit({ kind: 'choose-rule', rule })}
+      />
     </div>
   );
 }
 
-function Tread({ step }: { step: Step }) {
+function Head({ plan }: { plan: Plan }) {
+  const dog = useApp((state) => state.library.dogs).find(({ id }) => id === plan.dogId);
+  const { practise } = useIntents();
+  const [, go] = useLocation();
   return (
-    <li>
-      {step.title} · {areaOf(step)} · {criterionS(step)} s
-    </li>
+    <header className="stack">
+      <h1>{plan.title}</h1>
+      <p className="soft">
+        {dog ? `${dog.name} · ` : ''}
+        {plan.position}
+      </p>
+      <div className="row">
+        <button type="button" className="primary" onClick={() => void practise(plan.id).then(() => go('/practice'))}>
+          Practise
+        </button>
+        <Link href="/plan/new">Make another plan</Link>
+      </div>
+    </header>
   );
+}
+
+/** Where the next session would start, asked again whenever the plan was kept anew. */
+function useNextStart(plan: Plan): NextStart | null {
+  const { startOf } = useIntents();
+  const [next, setNext] = useState<NextStart | null>(null);
+  useEffect(() => {
+    let here = true;
+    void startOf(plan.id).then((start) => here && setNext(start));
+    return () => {
+      here = false;
+    };
+  }, [plan, startOf]);
+  return next;
 }

@@ -1,0 +1,110 @@
+/** Changes one step: its words, its seconds, its place on the ladder, and its half-way. */
+import { type FormEvent, useId } from 'react';
+import type { PlanEdit } from '../../core/edit-plan.ts';
+import { criterionS, type HandlingStep, type Step } from '../../core/plan.ts';
+import css from './plan.module.css';
+
+interface Props {
+  readonly step: Step;
+  readonly i: number;
+  readonly steps: readonly Step[];
+  readonly onEdit: (edit: PlanEdit) => void;
+  readonly newId: () => string;
+}
+
+export function StepEditor({ step, i, steps, onEdit, newId }: Props) {
+  const stepId = step.id;
+  return (
+    <div className={css.editor}>
+      <Words step={step} onEdit={onEdit} />
+      {step.kind === 'handling' ? <p className="soft small">{step.extent}</p> : null}
+      <div className="row">
+        <button type="button" disabled={i === steps.length - 1} onClick={() => onEdit({ kind: 'move', stepId, by: 1 })}>
+          Move up
+        </button>
+        <button type="button" disabled={i === 0} onClick={() => onEdit({ kind: 'move', stepId, by: -1 })}>
+          Move down
+        </button>
+        <button type="button" onClick={() => onEdit({ kind: 'insert', step: stepAbove(step, steps[i + 1], newId()), at: i + 1 })}>
+          Put a step above
+        </button>
+        {step.halfOf ? (
+          <button type="button" onClick={() => onEdit({ kind: 'unsplit', stepId })}>
+            Take the half step out
+          </button>
+        ) : (
+          <button type="button" disabled={i === 0} onClick={() => onEdit({ kind: 'split', stepId })}>
+            Put half a step before it
+          </button>
+        )}
+        <button type="button" disabled={steps.length === 1} onClick={() => onEdit({ kind: 'remove', stepId })}>
+          Take it out
+        </button>
+      </div>
+      {step.kind === 'handling' ? <HalfWay key={step.halfway?.title} step={step} onEdit={onEdit} /> : null}
+    </div>
+  );
+}
+
+/** A step like this one, a second longer, or half-way to the next hold. */
+function stepAbove(step: Step, above: Step | undefined, id: string): Step {
+  const { halfOf: _, ...plain } = step;
+  if (plain.kind === 'handling') return { ...plain, id, title: `${plain.title}, again` };
+  const room = above?.kind === 'duration' ? above.holdForS - plain.holdForS : 2;
+  const holdForS = plain.holdForS + Math.min(1, room / 2);
+  return { ...plain, id, title: `Hold ${holdForS} s`, holdForS };
+}
+
+function Words({ step, onEdit }: { step: Step; onEdit: Props['onEdit'] }) {
+  const id = useId();
+  const save = (event: FormEvent<HTMLFormElement>) => {
+    event.preventDefault();
+    const form = new FormData(event.currentTarget);
+    const title = String(form.get('title') ?? '').trim();
+    const seconds = Number(form.get('seconds'));
+    if (title !== step.title) onEdit({ kind: 'rename', stepId: step.id, title });
+    if (seconds !== criterionS(step)) onEdit({ kind: 'seconds', stepId: step.id, seconds });
+  };
+  return (
+    <form className="row" onSubmit={save} key={`${step.title} ${criterionS(step)}`}>
+      <div className={css.field}>
+        <label htmlFor={`${id}t`}>In a few words</label>
+        <input id={`${id}t`} name="title" defaultValue={step.title} maxLength={60} autoComplete="off" />
+      </div>
+      <div className={css.field}>
+        <label htmlFor={`${id}s`}>Seconds</label>
+        <input
+          id={`${id}s`}
+          name="seconds"
+          type="number"
+          min={0}
+          max={600}
+          step={0.5}
+          defaultValue={criterionS(step)}
+          className={css.few}
+        />
+      </div>
+      <button type="submit">Change</button>
+    </form>
+  );
+}
+
+/** Half of a handling is never invented: the plan or the handler words it. */
+function HalfWay({ step, onEdit }: { step: HandlingStep; onEdit: Props['onEdit'] }) {
+  const id = useId();
+  const save = (event: FormEvent<HTMLFormElement>) => {
+    event.preventDefault();
+    const title = String(new FormData(event.currentTarget).get('half') ?? '').trim();
+    const { extent, forS } = step.halfway ?? { extent: title, forS: step.forS / 2 };
+    onEdit({ kind: 'prepare-half', stepId: step.id, halfway: { title, extent, forS } });
+  };
+  return (
+    <form className="row" onSubmit={save}>
+      <div className={css.field}>
+        <label htmlFor={id}>Half of it, in a few words: less of the place, less pressure or less time</label>
+        <input id={id} name="half" defaultValue={step.halfway?.title ?? ''} maxLength={60} autoComplete="off" />
+      </div>
+      <button type="submit">Change the half</button>
+    </form>
+  );
+}

@@ -139,6 +139,7 @@ export function sayMoves(state: SessionState): string | null {
   if (reps.length === 0) return null;
   const from = stepNamed(standing.steps, start.startStepId);
   const to = stepNamed(standing.steps, standing.warmUp?.toStepId ?? standing.stepId);
+  if (standing.warmUp) return `The warm-up for ${to} was not over.`;
   const moves = sayMoveCounts(callsInOrder(state).map(({ call }) => call));
   if (moves === '') return `All at ${from}.`;
   return from === to ? `From ${from} and back to it: ${moves}.` : `From ${from} to ${to}: ${moves}.`;

@@ -73,6 +73,7 @@ test('the way of the step is said from start to end', () => {
   expect(sayMoves(typed('kk kkkkk').state)).toBe('From 3 s to 4 s: 1 raise.');
   expect(sayMoves(typed('kk kkkkk ll').state)).toBe('From 3 s to 3.5 s: 1 raise, 1 half step.');
   expect(sayMoves(typed('kk k h e').state)).toBe('From 3 s and back to it: 2 steps at your word.');
+  expect(sayMoves(typed('k').state)).toBe('The warm-up for 3 s was not over.');
   expect(sayMoves(begin().state)).toBeNull();
 });
 

@@ -17,7 +17,7 @@ const FLAG: Flag = {
 /** One outcome's shape, to stand before its word. */
 export function OutcomeShape({ outcome, isWarmUp = false, ink = 'colour' }: OutcomeShapeProps) {
   return (
-    <svg className={`${css.shape} ${css[ink]}`} width="40" height="30" viewBox="0 0 40 30" aria-hidden="true">
+    <svg className={`${css.shape} ${css[ink]}`} width="2.5rem" height="1.875rem" viewBox="0 0 40 30" aria-hidden="true">
       <path className={css.tread} d="M0,27H40" />
       <BarShape bar={{ ...SAMPLE, outcome, isWarmUp }} ink={ink} />
     </svg>
@@ -54,7 +54,7 @@ export function Key() {
         warm-up
       </li>
       <li>
-        <svg className={css.shape} width="22" height="30" viewBox="0 0 22 46" aria-hidden="true">
+        <svg className={css.shape} width="1.375rem" height="1.875rem" viewBox="0 0 22 46" aria-hidden="true">
           <FlagShape flag={FLAG} />
         </svg>
         call

@@ -64,7 +64,7 @@ function FullStairs(props: StairsProps) {
         <div className={css.scroll} ref={box}>
           {props.onPick ? <Walkable {...props} layout={layout} onPick={props.onPick} /> : <Still {...props} layout={layout} />}
         </div>
-        <svg className={css.names} height={layout.heightPx} width="100%" aria-hidden="true">
+        <svg className={css.names} {...sizeOf({ ...layout, widthPx: WIDER_THAN_ANY_BOX_PX })} aria-hidden="true">
           <Names levels={layout.levels} />
         </svg>
       </div>
@@ -76,22 +76,27 @@ function FullStairs(props: StairsProps) {
 /** The lines of the steps stay where they are while the bars are scrolled. */
 function Behind({ layout }: { layout: StairsLayout }) {
   return (
-    <svg className={css.behind} height={layout.heightPx} width="100%" aria-hidden="true">
-      <Guides levels={layout.levels} widthPx={4000} />
+    <svg className={css.behind} {...sizeOf({ ...layout, widthPx: WIDER_THAN_ANY_BOX_PX })} aria-hidden="true">
+      <Guides levels={layout.levels} widthPx={WIDER_THAN_ANY_BOX_PX} />
     </svg>
   );
 }
 
+/** What stays in place while bars are scrolled is drawn this wide and cut off by the box. */
+const WIDER_THAN_ANY_BOX_PX = 2400;
+
 function useNewestInView(widthPx: number) {
   const box = useRef<HTMLDivElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a wider picture has something newer to show.
   useLayoutEffect(() => {
-    if (box.current) box.current.scrollLeft = widthPx;
+    if (box.current) box.current.scrollLeft = box.current.scrollWidth;
   }, [widthPx]);
   return box;
 }
 
-function sizeOf({ widthPx, heightPx }: StairsLayout) {
-  return { width: widthPx, height: heightPx, viewBox: `0 0 ${widthPx} ${heightPx}` };
+/** In rem: the picture grows with the text. 16 px is what a rem is before anybody changes it. */
+function sizeOf({ widthPx, heightPx }: Pick<StairsLayout, 'widthPx' | 'heightPx'>) {
+  return { width: `${widthPx / 16}rem`, height: `${heightPx / 16}rem`, viewBox: `0 0 ${widthPx} ${heightPx}` };
 }
 
 function Still({ reps, layout }: StairsProps & { layout: StairsLayout }) {

@@ -4,6 +4,7 @@ import { CALL_WORDS, sayOutcome } from '../../core/sentences.ts';
 import { type PlacedCall, sayHeld, sayMoment } from '../../core/summary.ts';
 import { OutcomeShape } from './key.tsx';
 import css from './table.module.css';
+import { unbroken } from './unbroken.ts';
 
 export interface StairsTableProps {
   readonly reps: readonly Rep[];
@@ -56,7 +57,7 @@ function Row({ rep, isNewStep, called, isPicked }: RowProps) {
     <tr className={isNewStep ? css.edge : css.same} data-picked={isPicked || undefined}>
       <th scope="row">{sayMoment(holdAtS)}</th>
       {/* A step is shown once and read every time. */}
-      <td className={css.step}>{isNewStep ? step.title : <span className="hidden-but-read">{step.title}</span>}</td>
+      <td className={css.step}>{isNewStep ? unbroken(step.title) : <span className="hidden-but-read">{step.title}</span>}</td>
       <td className={css.number}>{voidReason === 'not-offered' ? '' : sayHeld(heldForS)}</td>
       <td>
         <span className={css.outcome}>

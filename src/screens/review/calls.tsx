@@ -2,8 +2,8 @@
 import type { Step } from '../../core/plan.ts';
 import { sayCall } from '../../core/sentences.ts';
 import type { PlacedCall } from '../../core/summary.ts';
+import { unbroken } from '../picture/unbroken.ts';
 import css from './review.module.css';
-import { unbroken } from './unbroken.ts';
 
 export function Calls({ calls, steps }: { calls: readonly PlacedCall[]; steps: readonly Step[] }) {
   return (

@@ -5,8 +5,8 @@ import { sayCall, sayOutcome } from '../../core/sentences.ts';
 import { capital, heardIn, type PlacedCall, sayHeld, sayMoment } from '../../core/summary.ts';
 import type { EarName, Heard, Unsure } from '../../core/word.ts';
 import { type Picked, sayFlag } from '../picture/stairs.tsx';
+import { unbroken } from '../picture/unbroken.ts';
 import css from './review.module.css';
-import { unbroken } from './unbroken.ts';
 
 export interface DetailProps {
   readonly state: SessionState;
@@ -36,7 +36,7 @@ function Chosen({ state, calls, picked }: DetailProps) {
 function CallDetail({ state, placed }: { state: SessionState; placed: PlacedCall }) {
   return (
     <>
-      <h3>{sayFlag(placed)}</h3>
+      <h2>{sayFlag(placed)}</h2>
       <p>{unbroken(sayCall(placed.call, state.standing.steps))}</p>
     </>
   );
@@ -46,10 +46,10 @@ function RepDetail({ state, calls, rep }: { state: SessionState; calls: readonly
   const called = calls.filter(({ afterRep }) => afterRep === rep.n);
   return (
     <>
-      <h3>
+      <h2>
         Rep {rep.n}
         {rep.isWarmUp ? ', warm-up' : ''}
-      </h3>
+      </h2>
       <p>
         {capital(sayOutcome(rep.outcome, rep.voidReason))}. {unbroken(sayHold(rep))}
       </p>

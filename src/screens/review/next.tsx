@@ -3,8 +3,8 @@ import { WARM_UPS } from '../../core/criterion.ts';
 import type { NextStart } from '../../core/next-start.ts';
 import { indexOfStep } from '../../core/plan.ts';
 import { sayStart } from '../../core/sentences.ts';
+import { unbroken } from '../picture/unbroken.ts';
 import css from './review.module.css';
-import { unbroken } from './unbroken.ts';
 
 export interface NextProps {
   readonly next: NextStart;

@@ -6,13 +6,13 @@ import { callsInOrder, type PlacedCall, type Summary, summarize } from '../../co
 import { Key } from '../picture/key.tsx';
 import { type Picked, Stairs } from '../picture/stairs.tsx';
 import { StairsTable } from '../picture/table.tsx';
+import { unbroken } from '../picture/unbroken.ts';
 import { Calls } from './calls.tsx';
 import { Cautions } from './cautions.tsx';
 import { Detail } from './detail.tsx';
 import { Empty } from './empty.tsx';
 import { Next } from './next.tsx';
 import css from './review.module.css';
-import { unbroken } from './unbroken.ts';
 
 export interface ReviewProps {
   readonly state: SessionState;
@@ -102,11 +102,15 @@ interface TableProps {
 
 /** Folded on a phone, open where there is room and on paper (CSS). */
 function Table({ state: { reps }, calls, pickedRep }: TableProps) {
+  const title = `The same as a table, ${reps.length === 1 ? '1 rep' : `${reps.length} reps`}`;
   return (
-    <details className={css.table}>
-      <summary>The same as a table, {reps.length === 1 ? '1 rep' : `${reps.length} reps`}</summary>
-      <StairsTable reps={reps} calls={calls} selectedRep={pickedRep} />
-    </details>
+    <div>
+      <h2 className={css.heading}>{title}</h2>
+      <details className={css.table}>
+        <summary className={css.summary}>{title}</summary>
+        <StairsTable reps={reps} calls={calls} selectedRep={pickedRep} />
+      </details>
+    </div>
   );
 }
 

@@ -112,7 +112,7 @@ test('the table tells the same as the picture, row by bar', () => {
 });
 
 function told(row: HTMLElement): readonly (string | undefined)[] {
-  const [step, held, outcome] = [...row.querySelectorAll('td')].map(({ textContent }) => textContent ?? '');
+  const [step, held, outcome] = [...row.querySelectorAll('td')].map(({ textContent }) => textContent?.replaceAll('\u00a0', ' '));
   return [step, held, outcome?.split(/[:,]/)[0]];
 }
 

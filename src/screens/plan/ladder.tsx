@@ -33,12 +33,17 @@ function Tread({ step, i, ...props }: Props & { step: Step; i: number }) {
         {step.caution ? <CautionMark /> : null}
         {step.halfOf ? <span className={css.note}>half step</span> : null}
         {props.startStepId === step.id ? <span className={css.start}>next session</span> : null}
-        <span className={css.seconds}>{criterionS(step)} s</span>
+        {saysSeconds(step) ? null : <span className={css.seconds}>{criterionS(step)} s</span>}
       </button>
       {beginsCaution(props.steps, i) ? <p className={css.caution}>{step.caution}</p> : null}
       {open ? <StepEditor {...props} step={step} i={i} /> : null}
     </li>
   );
+}
+
+/** "Lie flat 3 s" needs no second "3 s"; "paid at once" says it too. */
+function saysSeconds(step: Step): boolean {
+  return criterionS(step) === 0 || step.title.includes(`${criterionS(step)} s`);
 }
 
 /** Said once, before the first step that it holds for. */

@@ -5,8 +5,8 @@ import css from './rule-chart.module.css';
 import { type CurvePoint, LEAST, type OwnTrials, ownInterval, type RuleCurves, TOO_EARLY } from './rule-curve.ts';
 
 const WIDTH = 360;
-const HEIGHT = 250;
-const EDGE = { top: 26, right: 14, bottom: 62, left: 40 };
+const HEIGHT = 262;
+const EDGE = { top: 44, right: 14, bottom: 62, left: 40 };
 const x = scaleLinear([LEAST, 1], [EDGE.left, WIDTH - EDGE.right]);
 const y = scaleLinear([0, 1], [HEIGHT - EDGE.bottom, EDGE.top]);
 const FLOOR = y(0);
@@ -59,8 +59,8 @@ function Early({ points }: { points: readonly CurvePoint[] }) {
         </pattern>
       </defs>
       <path d={under(points) ?? ''} fill="url(#early-ink)" />
-      <line className={css.bound} x1={x(TOO_EARLY)} x2={x(TOO_EARLY)} y1={EDGE.top - 4} y2={FLOOR} />
-      <text className={css.label} x={x(TOO_EARLY) - 6} y={EDGE.top + 6} textAnchor="end">
+      <line className={css.bound} x1={x(TOO_EARLY)} x2={x(TOO_EARLY)} y1={EDGE.top - 16} y2={FLOOR} />
+      <text className={css.label} x={x(TOO_EARLY) - 6} y={EDGE.top - 8} textAnchor="end">
         too early to raise
       </text>
     </>

@@ -40,11 +40,16 @@ function unsplit(call: Call, before: Standing): Call {
 
 /** A return becomes a split wherever half a step can still be had. */
 function resplit(call: Call, before: Standing): Call {
-  const at = indexOfStep(before.steps, call.fromStepId);
-  const [below, failed] = [before.steps[at - 1], before.steps[at]];
-  const half = call.kind === 'return' && below && failed ? halfStep(below, failed, `${below.id}~${failed.id}`) : null;
-  if (!half || indexOfStep(before.steps, half.id) >= 0) return call;
-  return { ...call, kind: 'split', toStepId: half.id, inserted: half };
+  const half = call.kind === 'return' ? freshHalf(before, call.fromStepId) : null;
+  return half ? { ...call, kind: 'split', toStepId: half.id, inserted: half } : call;
+}
+
+/** Half a step below this one that is not there yet. A handling has one half-way and no quarters. */
+function freshHalf({ steps }: Standing, stepId: string): Step | null {
+  const at = indexOfStep(steps, stepId);
+  const [below, step] = [steps[at - 1], steps[at]];
+  if (!below || !step || (step.kind === 'handling' && steps.some(({ halfOf }) => halfOf?.aboveId === stepId))) return null;
+  return halfStep(below, step, `${below.id}~${stepId}`);
 }
 
 function splitAtSecond(call: Call, before: Standing): Call {
@@ -207,12 +212,12 @@ function returnedFrom({ steps, stepId, returns }: Standing, of: number): number 
   return whole.slice(-of).filter(({ id }) => returns[id]).length;
 }
 
-function throughHalf(call: Call, { steps, passed, returns }: Standing): Call {
-  const at = indexOfStep(steps, call.toStepId);
-  const [below, above] = [steps[at - 1], steps[at]] as [Step, Step];
-  if (below.halfOf || above.halfOf || passed.includes(above.id) || returns[above.id]) return call;
-  const half = halfStep(below, above, `${below.id}~${above.id}`);
-  return half && indexOfStep(steps, half.id) < 0 ? { ...call, toStepId: half.id, inserted: half } : call;
+function throughHalf(call: Call, before: Standing): Call {
+  const { steps, passed, returns } = before;
+  const above = steps[indexOfStep(steps, call.toStepId)];
+  if (!above || stepOf(before).halfOf || above.halfOf || passed.includes(above.id) || returns[above.id]) return call;
+  const half = freshHalf(before, above.id);
+  return half ? { ...call, toStepId: half.id, inserted: half } : call;
 }
 
 /** One amendment after the other. */

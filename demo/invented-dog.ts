@@ -8,6 +8,8 @@ export interface Traits {
   readonly mastered: number;
   /** [step of the plan]: how much harder it is than the mastered step below, logits; of the first: than mastered. */
   readonly rises: readonly number[];
+  /** [step of the plan]: what share of its rise a half step in front of it takes; nobody halves exactly. */
+  readonly halves: readonly number[];
   /** Share of what is missing to mastery that one kept rep teaches, at most of `MOST_MISSING`. */
   readonly learns: number;
   /** What one lift takes away, logits. */
@@ -23,18 +25,41 @@ export interface Traits {
   readonly slips: number;
 }
 
-/** One dog of the population, from chance alone. */
-export function bornBy(chance: Chance, steps: number): Traits {
+/** What a whole population shares, as factors of the usual: a rule should not be best for one kind of dog alone. */
+export interface Population {
+  readonly name: string;
+  readonly rises: number;
+  readonly learns: number;
+  readonly unlearns: number;
+  readonly spreads: number;
+  readonly tires: number;
+}
+
+const USUAL: Population = { name: 'usual', rises: 1, learns: 1, unlearns: 1, spreads: 1, tires: 1 };
+
+export const POPULATIONS: readonly Population[] = [
+  USUAL,
+  { ...USUAL, name: 'sensitive: a lift costs half as much again', unlearns: 1.5 },
+  { ...USUAL, name: 'slow: a kept rep teaches a third less', learns: 0.67 },
+  { ...USUAL, name: 'steep: rises a fifth higher', rises: 1.2 },
+  { ...USUAL, name: 'easy: rises a fifth lower', rises: 0.8 },
+  { ...USUAL, name: 'narrow: nothing spreads to the next step', spreads: 0 },
+  { ...USUAL, name: 'tiring: tires twice as fast', tires: 2 },
+];
+
+/** One dog of a population, from chance alone. */
+export function bornBy(chance: Chance, steps: number, by: Population = USUAL): Traits {
   return {
     mastered: normal(chance, 3.5, 0.3),
-    rises: Array.from({ length: steps }, (_, i) => (i === 0 ? 0.5 : 1) * logNormal(chance, 1.2, 0.4)),
-    learns: Math.min(0.4, logNormal(chance, 0.055, 0.35)),
-    unlearns: Math.min(0.3, logNormal(chance, 0.095, 0.4)),
-    spreads: between(chance, 0.1, 0.5),
+    rises: Array.from({ length: steps }, (_, i) => by.rises * (i === 0 ? 0.5 : 1) * logNormal(chance, 1.2, 0.4)),
+    learns: by.learns * Math.min(0.4, logNormal(chance, 0.055, 0.35)),
+    unlearns: by.unlearns * Math.min(0.3, logNormal(chance, 0.095, 0.4)),
+    spreads: by.spreads * between(chance, 0.1, 0.5),
     freshReps: between(chance, 8, 20),
-    tires: between(chance, 0, 0.06),
+    tires: by.tires * between(chance, 0, 0.06),
     rusts: between(chance, 0, 0.25),
     slips: between(chance, 0.005, 0.03),
+    halves: Array.from({ length: steps }, () => between(chance, 0.3, 0.7)),
   };
 }
 
@@ -54,6 +79,8 @@ interface Known {
   leans: number;
   /** How much harder than the step below, logits. */
   rise: number;
+  /** Share of the rise that a half step in front of it takes. */
+  readonly half: number;
   /** What was learned here, logits. */
   learned: number;
 }
@@ -72,7 +99,13 @@ export interface InventedDog {
 }
 
 export function inventedDog(traits: Traits, steps: readonly Step[]): InventedDog {
-  const known: Known[] = steps.map(({ id }, i) => ({ id, leans: LEANS, rise: traits.rises[i] as number, learned: 0 }));
+  const known: Known[] = steps.map(({ id }, i) => ({
+    id,
+    leans: LEANS,
+    rise: traits.rises[i] as number,
+    half: traits.halves[i] as number,
+    learned: 0,
+  }));
   let rust = 0;
   const success = (step: Step, burden = 0) => (1 - traits.slips) / (1 + Math.exp(burden - easeOf(known, step.id, traits)));
   return {
@@ -96,8 +129,8 @@ export function inventedDog(traits: Traits, steps: readonly Step[]): InventedDog
       if (!above || known.some(({ id }) => id === half.id)) return;
       // Being put in teaches nothing: until the half is practised, the step above is as hard as it was.
       const leans = Math.sqrt(above.leans);
-      const rise = above.rise / 2;
-      known.splice(at, 0, { id: half.id, leans, rise, learned: 0 });
+      const rise = above.rise * above.half;
+      known.splice(at, 0, { id: half.id, leans, rise, half: above.half, learned: 0 });
       above.rise -= leans * rise;
       above.leans = leans;
     },

@@ -8,7 +8,7 @@ import type { EndedRep } from '../src/core/rep.ts';
 import type { SessionRule } from '../src/core/rule.ts';
 import { between, type Chance, chanceOf } from './chance.ts';
 import { type Coach, quickCoach, type Trial } from './coach.ts';
-import { bornBy, type InventedDog, inventedDog } from './invented-dog.ts';
+import { bornBy, type InventedDog, inventedDog, type Population } from './invented-dog.ts';
 import { sessionStart } from './typed-session.ts';
 
 /** After so many reps without the goal a dog counts as not reaching the top. */
@@ -46,6 +46,7 @@ export interface Career {
 export interface Training {
   readonly plan: Plan;
   readonly rule: SessionRule;
+  readonly population?: Population;
   /** Made anew for each dog: a trial may remember. */
   readonly trial?: (plan: Plan) => Trial;
   readonly coach?: (start: SessionStart, trial: Trial) => Coach;
@@ -56,7 +57,7 @@ export interface Training {
 /** One dog, from its first session to the goal or to MOST_REPS. The same seed is the same dog under every rule. */
 export function trainDog(seed: number, training: Training): Career {
   const { plan } = training;
-  const dog = inventedDog(bornBy(chanceOf(2 * seed), plan.steps.length), plan.steps);
+  const dog = inventedDog(bornBy(chanceOf(2 * seed), plan.steps.length, training.population), plan.steps);
   const chance = chanceOf(2 * seed + 1);
   const trial = training.trial?.(plan) ?? {};
   const count = emptyCount();

@@ -1,5 +1,4 @@
 /** An invented session for screens that have nothing to show yet: the real engine, typed words, the dog of our scenario. */
-import type { Standing } from '../../core/criterion.ts';
 import type { SessionStart, Stamp } from '../../core/event.ts';
 import type { SessionState } from '../../core/fold.ts';
 import { firstStart } from '../../core/next-start.ts';
@@ -31,12 +30,6 @@ const REPS: readonly (readonly [ends: Word, heldForS: Seconds])[] = [
 
 /** Seconds between reps. */
 const REST_S: Seconds = 4;
-
-/** What the picture needs of it. */
-export function inventedReps(): Pick<SessionState, 'reps'> & Pick<Standing, 'steps'> {
-  const { reps, standing } = inventedSession();
-  return { reps, steps: standing.steps };
-}
 
 export function inventedSession(): SessionState {
   const stamp: Stamp = { device: 'invented', seq: 1, session: 'invented', at: '2026-03-02T18:00:00.000+01:00', monoMs: 0 };

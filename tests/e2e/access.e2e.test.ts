@@ -1,0 +1,58 @@
+/** axe looks at every screen, light and dark, and finds nothing. */
+import axe from 'axe-core';
+import type { Page } from 'playwright';
+import { afterEach, describe, expect, inject, test } from 'vitest';
+import { type OpenedApp, openApp } from '../support/open-app.ts';
+import { repByKeys, startPractice } from './walk.ts';
+
+let app: OpenedApp;
+afterEach(() => app.close());
+
+/** What axe finds, as "rule: element". WCAG 2.2 A and AA, and its own best practices. */
+async function findings(page: Page): Promise<string[]> {
+  await page.evaluate(axe.source);
+  return page.evaluate(async () => {
+    const { violations } = await (window as unknown as { axe: typeof axe }).axe.run(document);
+    return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
+  });
+}
+
+const SCREENS: readonly (readonly [string, string])[] = [
+  ['#/', 'Practise'],
+  ['#/sound', 'Your words'],
+  ['#/settings', 'Your data'],
+  ['#/review', 'Sessions'],
+  ['#/plan/demo-plan', 'File one claw'],
+  ['#/practice', 'No session is running'],
+  ['#/review/nowhere', 'not on this device'],
+];
+
+describe.each(['light', 'dark'] as const)('in the %s theme', (colorScheme) => {
+  test('no screen has anything that shuts somebody out', async () => {
+    app = await openApp({ colorScheme });
+    for (const [at, sign] of SCREENS) {
+      await app.page.goto(inject('appUrl') + at);
+      await app.page.getByText(sign).first().waitFor();
+      expect(await findings(app.page), at).toEqual([]);
+    }
+  });
+
+  test('nor has a session, waiting, holding, called, paused and reviewed', async () => {
+    app = await openApp({ colorScheme });
+    await startPractice(app.page, inject('appUrl'));
+    expect(await findings(app.page), 'waiting').toEqual([]);
+    await app.page.keyboard.press('h');
+    await app.page.getByText('“hold”').waitFor();
+    expect(await findings(app.page), 'holding').toEqual([]);
+    await app.page.keyboard.press('m');
+    for (let i = 0; i < 4; i++) await repByKeys(app.page, 0.4, 'm');
+    await repByKeys(app.page, 0.3, 'l');
+    expect(await findings(app.page), 'called and lifted').toEqual([]);
+    await app.page.keyboard.press('p');
+    await app.page.getByText('Nothing you say counts now').waitFor();
+    expect(await findings(app.page), 'paused').toEqual([]);
+    await app.page.getByRole('button', { name: 'Finish' }).click();
+    await app.page.getByRole('heading', { name: 'Next time' }).waitFor();
+    expect(await findings(app.page), 'review').toEqual([]);
+  });
+});

@@ -1,0 +1,133 @@
+/** Odd sequences of words, and what becomes of them: the table is the definition, written down once and kept true. */
+import { expect, test } from 'vitest';
+import { DEMO_PLAN } from '../../demo/scenario.ts';
+import { feed, open, type Played, say, sessionStart } from '../../demo/typed-session.ts';
+import type { Input } from '../../src/core/step.ts';
+import { isWord } from '../../src/core/word.ts';
+
+/** The demo ladder from the hold of three seconds on: its lowest step, so that no warm-up comes before it. */
+const PLAN = { ...DEMO_PLAN, steps: DEMO_PLAN.steps.slice(3) };
+
+/** `hold@1 mark@4.5`: words at seconds; `hidden@`, `back@`, `closed@` and `mute@` are the page and the ear speaking. */
+function play(script: string): Played {
+  let played = open(sessionStart(PLAN));
+  for (const each of script.split(' ')) {
+    const [word = '', at] = each.split('@');
+    const atS = Number(at);
+    played = isWord(word) ? say(played, word, atS) : feed({ ...played, atS }, inputOf(word, atS));
+  }
+  return played;
+}
+
+function inputOf(word: string, atS: number): Input {
+  if (word === 'hidden') return { kind: 'pause', atS, why: 'hidden' };
+  if (word === 'back') return { kind: 'resume', atS };
+  if (word === 'closed') return { kind: 'end', atS, why: 'abandoned' };
+  if (word === 'mute') return { kind: 'ear', atS, ear: 'own-words', state: 'suspended' };
+  throw new Error(`no such word: ${word}`);
+}
+
+/** What is left of it, in one line: reps with the seconds held, the phase, a question, and the step when it moved. */
+function tell({ state }: Played): string {
+  const reps = state.reps.map(({ outcome, heldForS, voidReason }) => `${voidReason ?? outcome} ${heldForS.toFixed(1)}`);
+  const moved = state.standing.stepId === 'hold-3' ? [] : [`on ${state.standing.stepId}`];
+  const asked = state.question ? [`asks: ${state.question.kind}`] : [];
+  return [...reps, state.phase.phase, ...asked, ...moved].join(', ');
+}
+
+const TABLE: readonly (readonly [title: string, script: string, told: string])[] = [
+  ['a marker before any hold is asked about and is no rep', 'mark@1', 'waiting, asks: mark-without-hold'],
+  ['the question goes away with the next hold', 'mark@1 hold@3', 'holding'],
+  ['a lift before any hold is nothing', 'lifted@1', 'waiting'],
+  ['hold said twice counts from the second', 'hold@1 hold@3 mark@6', 'kept 3.0, waiting'],
+  ['hold said five times is one rep', 'hold@1 hold@2 hold@3 hold@4 hold@5 lifted@6', 'lifted 1.0, waiting'],
+  ['a head that lifts after the marker still counts', 'hold@1 mark@4.2 lifted@4.9', 'kept 3.2, waiting'],
+  [
+    'a second marker pays again, and is asked about instead of counted',
+    'hold@1 mark@4.2 mark@5',
+    'kept 3.2, waiting, asks: mark-without-hold',
+  ],
+  [
+    'a lift and then a marker is a lift; the marker is asked about',
+    'hold@1 lifted@2 mark@2.8',
+    'lifted 1.0, waiting, asks: mark-without-hold',
+  ],
+  ['lifted said twice is one lift', 'hold@1 lifted@2 lifted@3', 'lifted 1.0, waiting'],
+  ['a marker a quarter second early is kept', 'hold@1 mark@3.75', 'kept 2.8, waiting'],
+  ['a marker a third of a second early is short', 'hold@1 mark@3.67', 'short 2.7, waiting'],
+  ['a marker in the same moment as the hold is short', 'hold@1 mark@1', 'short 0.0, waiting'],
+  ['forty seconds of silence in a hold are still one hold', 'hold@1 mark@41', 'kept 40.0, waiting'],
+  ['forty seconds of silence before a hold are nothing', 'hold@41 mark@44', 'kept 3.0, waiting'],
+  ['a hold that nobody ends waits for its end', 'hold@1 mute@20', 'holding'],
+  ['a hold that is open when practice ends is no trial', 'hold@1 finish@9', 'finished 8.0, ended'],
+  ['a hold that is open when the app is closed is no trial', 'hold@1 closed@9', 'finished 8.0, ended'],
+  ['a pause in a hold breaks it off', 'hold@1 pause@3', 'paused 2.0, paused'],
+  ['what is said in a pause is talk', 'pause@1 hold@2 mark@6 lifted@7', 'paused'],
+  ['after a pause a fresh hold is needed', 'hold@1 pause@3 resume@9 mark@12', 'paused 2.0, waiting, asks: mark-without-hold'],
+  ['pause said twice is one pause', 'pause@1 pause@3 resume@5 hold@6', 'holding'],
+  ['resume without a pause is nothing', 'hold@1 resume@2 mark@4', 'kept 3.0, waiting'],
+  ['a page that is hidden in a hold breaks it off, and coming back waits', 'hold@1 hidden@2 back@60', 'paused 1.0, waiting'],
+  ['void in a hold takes the rep out of the count', 'hold@1 void@3', 'handler-says 2.0, waiting'],
+  ['void with no hold says that it was never offered', 'void@1', 'not-offered 0.0, waiting'],
+  [
+    'void after the marker is a refusal of its own, the marker stands',
+    'hold@1 mark@4 void@6',
+    'kept 3.0, not-offered 0.0, waiting',
+  ],
+  ['easier in a hold waits until the hold is over', 'hold@1 easier@2', 'holding, asks: not-during-a-hold'],
+  ['harder between reps goes one up', 'harder@1', 'waiting, on hold-4'],
+  ['a word reported twice for the same moment is one word', 'harder@1 harder@1', 'waiting, on hold-4'],
+  ['harder and easier are back where they were', 'harder@1 easier@2', 'waiting'],
+  ['easier on the lowest step is nothing', 'easier@1 easier@2', 'waiting'],
+  [
+    'harder past the top stays at the top',
+    Array.from({ length: 12 }, (_, i) => `harder@${i + 1}`).join(' '),
+    'waiting, on claw-file',
+  ],
+  ['undo with nothing said is nothing', 'undo@1', 'waiting'],
+  ['undo in a hold takes the hold back', 'hold@1 undo@2', 'waiting'],
+  [
+    'undo after the marker goes on with the hold, and the seconds go on counting',
+    'hold@1 mark@2 undo@2.5 mark@4.5',
+    'kept 3.5, waiting',
+  ],
+  ['undo twice takes the hold back as well', 'hold@1 mark@4 undo@5 undo@6', 'waiting'],
+  ['three undos after two words are two', 'hold@1 mark@4 undo@5 undo@6 undo@7', 'waiting'],
+  ['undo after a pause takes the pause back', 'pause@1 undo@2', 'waiting'],
+  ['undo after the end opens the session again', 'hold@1 mark@4 finish@6 undo@7', 'kept 3.0, waiting'],
+  ['nothing but undo is heard after the end', 'finish@1 hold@2 mark@6', 'ended'],
+  ['finish said twice ends once', 'finish@1 finish@2', 'ended'],
+  ['undo of a step asked for brings the step back', 'harder@1 undo@2', 'waiting'],
+  [
+    'two lifts go back by half a step',
+    'harder@1 hold@2 lifted@3 hold@5 lifted@6',
+    'lifted 1.0, lifted 1.0, waiting, on hold-3~hold-4',
+  ],
+  [
+    'and undo of the lift and its hold is on the whole step again',
+    'harder@1 hold@2 lifted@3 hold@5 lifted@6 undo@7 undo@8',
+    'lifted 1.0, waiting, on hold-4',
+  ],
+];
+
+test.each(TABLE)('%s', (_, script, told) => {
+  expect(tell(play(script))).toBe(told);
+});
+
+test('the half step is gone from the ladder once the lift that caused it is undone', () => {
+  const split = play('harder@1 hold@2 lifted@3 hold@5 lifted@6');
+  expect(split.state.standing.steps).toHaveLength(PLAN.steps.length + 1);
+  expect(say(split, 'undo', 7).state.standing.steps).toEqual(PLAN.steps);
+});
+
+test('words that come late count by when they were begun, not by when they were understood', () => {
+  const late = feed(play('hold@1'), {
+    kind: 'heard',
+    heard: { word: 'mark', startedAtS: 4, endedAtS: 4.4, decidedAtS: 9, confidence: 0.9, by: 'own-words' },
+  });
+  expect(tell(late)).toBe('kept 3.0, waiting');
+});
+
+test('a marker that was begun before its hold, as an ear may report it, never holds for less than nothing', () => {
+  expect(tell(play('hold@5 mark@4'))).toBe('short 0.0, waiting');
+});

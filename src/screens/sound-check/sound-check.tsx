@@ -63,8 +63,19 @@ function useTakes() {
   return takesOf(library, settingsOf(library).handler);
 }
 
+/** The one thing to do next: the first word or phrase that wants takes, in reading order; null: ready. */
+function useNext(): string | null {
+  const takes = useTakes();
+  const word = WORDS.find(([each]) => (takes.get(each)?.length ?? 0) < TAKES_A_WORD)?.[0];
+  const talk = takes.get(TALK) ?? [];
+  const phrase = PHRASES.find((each) => talk.filter(({ said }) => said === each).length < TAKES_A_PHRASE);
+  // Recordings may all have come in under one phrase: enough talk is enough.
+  return word ?? (talk.length >= TAKES_A_PHRASE * PHRASES.length ? null : (phrase ?? null));
+}
+
 function Words() {
   const takes = useTakes();
+  const next = useNext();
   return (
     <section className="stack">
       <h2>1 · Your words</h2>
@@ -78,6 +89,7 @@ function Words() {
             example={example}
             takes={takes.get(word) ?? []}
             wanted={TAKES_A_WORD}
+            isNext={next === word}
           />
         ))}
       </ul>
@@ -87,6 +99,7 @@ function Words() {
 
 function Talk() {
   const talk = useTakes().get(TALK) ?? [];
+  const next = useNext();
   const freely = talk.filter(({ said }) => said === TALK);
   return (
     <section className="stack">
@@ -102,6 +115,7 @@ function Talk() {
             example={null}
             takes={talk.filter(({ said }) => said === phrase)}
             wanted={TAKES_A_PHRASE}
+            isNext={next === phrase}
           />
         ))}
         <li className={css.row}>
@@ -138,6 +152,7 @@ function TenSeconds() {
 
 function Beats() {
   const { hearSound } = useIntents();
+  const ready = useNext() === null;
   return (
     <section className="stack">
       <h2>4 · The beats</h2>
@@ -153,8 +168,8 @@ function Beats() {
         </button>
         <Link href="/settings">Volume, flashes instead of sounds</Link>
       </div>
-      <Link href="/" className="button primary">
-        Ready: to practice
+      <Link href="/" className={ready ? 'button primary' : 'button'}>
+        {ready ? 'Ready: to practice' : 'To practice'}
       </Link>
     </section>
   );

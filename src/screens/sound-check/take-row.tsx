@@ -14,9 +14,11 @@ export interface TakeRowProps {
   readonly example: string | null;
   readonly takes: readonly Take[];
   readonly wanted: number;
+  /** The one thing to do next on this screen. */
+  readonly isNext: boolean;
 }
 
-export function TakeRow({ word, title, meaning, example, takes, wanted }: TakeRowProps) {
+export function TakeRow({ word, title, meaning, example, takes, wanted, isNext }: TakeRowProps) {
   const kept = takes[0]?.said ?? '';
   const [typed, setTyped] = useState(kept);
   const said = example === null ? title : typed.trim().normalize('NFC') || title;
@@ -38,7 +40,7 @@ export function TakeRow({ word, title, meaning, example, takes, wanted }: TakeRo
         {catching ? (
           <Catching said={said} done={takes.length >= wanted} />
         ) : (
-          <Start word={word} said={said} any={takes.length > 0} />
+          <Start word={word} said={said} any={takes.length > 0} isNext={isNext} />
         )}
       </div>
     </li>
@@ -67,7 +69,7 @@ function Takes({ takes, wanted }: { takes: readonly Take[]; wanted: number }) {
   );
 }
 
-function Start({ word, said, any }: { word: string; said: string; any: boolean }) {
+function Start({ word, said, any, isNext }: { word: string; said: string; any: boolean; isNext: boolean }) {
   const { teach, addRecordings } = useIntents();
   const busy = useApp(({ teaching }) => teaching.kind !== 'idle');
   const [refused, setRefused] = useState<readonly string[]>([]);
@@ -78,7 +80,7 @@ function Start({ word, said, any }: { word: string; said: string; any: boolean }
   };
   return (
     <>
-      <button type="button" className={any ? undefined : 'primary'} disabled={busy} onClick={() => void teach(word, said)}>
+      <button type="button" className={isNext ? 'primary' : undefined} disabled={busy} onClick={() => void teach(word, said)}>
         {any ? 'Record more' : 'Record'}
       </button>
       <label className={css.file}>

@@ -1,0 +1,183 @@
+/** The plan as the handler meets it: stairs to read, steps to change, and a rule whose speed one sees. */
+import { act, fireEvent, render, screen, within } from '@testing-library/react';
+import axe from 'axe-core';
+import { expect, test } from 'vitest';
+import { Router } from 'wouter';
+import { memoryLocation } from 'wouter/memory-location';
+import { create } from 'zustand';
+import { DEMO_DOG, DEMO_PLAN } from '../../../demo/scenario.ts';
+import { checkPlan } from '../../../src/core/check-plan.ts';
+import { firstStart, NOTHING_CARRIED } from '../../../src/core/next-start.ts';
+import type { Plan } from '../../../src/core/plan.ts';
+import type { Rule } from '../../../src/core/rule.ts';
+import { AppProvider } from '../../../src/screens/app-context.tsx';
+import { PlanScreen } from '../../../src/screens/plan/plan.tsx';
+import type { App } from '../../../src/session/app.ts';
+
+/** As much of the app as the plan asks for: a library, saving, ids, and a dog with 8 of 9 kept where it goes on. */
+function fakeApp(plan: Plan, trials = { last: [], count: 9, kept: 8 }): App & { saved: Plan[] } {
+  const saved: Plan[] = [];
+  const use = create(() => ({ library: { dogs: [DEMO_DOG], plans: [plan], sounds: [], settings: null } }));
+  let ids = 0;
+  const intents = {
+    savePlan: async (changed: Plan) => void saved.push(changed),
+    newId: () => `new-${++ids}`,
+    practise: async () => {},
+    startOf: async () => ({ ...firstStart(plan.steps), startStepId: 'hold-5', carried: { ...NOTHING_CARRIED, trials } }),
+  };
+  return Object.assign(use, { intents, saved }) as unknown as App & { saved: Plan[] };
+}
+
+async function show(plan: Plan = DEMO_PLAN, planId = plan.id, app = fakeApp(plan)) {
+  const { hook, history } = memoryLocation({ record: true });
+  await act(async () => {
+    render(
+      <AppProvider value={app}>
+        <Router hook={hook}>
+          <main>
+            <PlanScreen planId={planId} />
+          </main>
+        </Router>
+      </AppProvider>,
+    );
+  });
+  return { app, history };
+}
+
+const stairs = () => within(screen.getByRole('list', { name: 'Steps, hardest first' }));
+const titles = () =>
+  stairs()
+    .getAllByRole('button', { expanded: false })
+    .map((each) => each.textContent ?? '');
+const open = (title: string) => fireEvent.click(stairs().getByRole('button', { name: new RegExp(`^${title}`) }));
+const press = (name: string) => fireEvent.click(screen.getByRole('button', { name }));
+const withRule = (rule: Exclude<Rule, { kind: 'percentile' }>): Plan => ({ ...DEMO_PLAN, rule });
+
+test('the hardest step stands on top, the easiest at the bottom', async () => {
+  await show();
+  expect(titles()[0]).toContain('One stroke of the file');
+  expect(titles().at(-1)).toContain('Lie flat, paid at once');
+});
+
+test('the step where the next session starts is marked', async () => {
+  await show();
+  expect(titles().filter((title) => title.includes('next session'))).toEqual(['Lie flat 5 snext session']);
+});
+
+test('a caution stands before the first step that it holds for, once, and the steps bear its sign', async () => {
+  await show();
+  expect(screen.getAllByText(/question for your veterinarian/)).toHaveLength(1);
+  expect(stairs().getAllByRole('img', { name: 'with caution' })).toHaveLength(5);
+});
+
+test('a half step is put in, kept at once, and taken back by undo', async () => {
+  const { app } = await show();
+  open('Lie flat 5 s');
+  press('Put half a step before it');
+  expect(titles().join()).toContain('Hold 4.5 shalf step');
+  expect(app.saved.at(-1)?.steps).toHaveLength(DEMO_PLAN.steps.length + 1);
+  press('Undo');
+  expect(titles().join()).not.toContain('half step');
+  expect(app.saved.at(-1)).toEqual(DEMO_PLAN);
+});
+
+test('the lowest step cannot be halved or moved down, the highest not moved up', async () => {
+  await show();
+  open('Lie flat, paid at once');
+  expect(screen.getByRole<HTMLButtonElement>('button', { name: 'Put half a step before it' }).disabled).toBe(true);
+  expect(screen.getByRole<HTMLButtonElement>('button', { name: 'Move down' }).disabled).toBe(true);
+  open('One stroke of the file');
+  expect(screen.getByRole<HTMLButtonElement>('button', { name: 'Move up' }).disabled).toBe(true);
+});
+
+test('a step that would make the ladder go down is left as it was, and it says why', async () => {
+  const { app } = await show();
+  open('Lie flat 3 s');
+  fireEvent.change(screen.getByLabelText('Seconds'), { target: { value: '1' } });
+  press('Change');
+  expect(screen.getByRole('status').textContent).toBe('Left as it was. Seconds: expected more than 2, the step below; got 1.');
+  expect(app.saved).toEqual([]);
+});
+
+test('new words are kept, and a step above is put in and may be kept', async () => {
+  const { app } = await show();
+  open('Lie flat 3 s');
+  fireEvent.change(screen.getByLabelText('In a few words'), { target: { value: 'Flat for three' } });
+  press('Change');
+  expect(app.saved.at(-1)?.steps[3]?.title).toBe('Flat for three');
+  press('Put a step above');
+  const plan = app.saved.at(-1) as Plan;
+  expect(plan.steps[4]).toMatchObject({ id: 'new-1', holdForS: 3.5 });
+  expect(checkPlan(plan)).toEqual([]);
+});
+
+test('the half of a handling is worded by the handler', async () => {
+  const { app } = await show();
+  open('Touch the top of the paw');
+  fireEvent.change(screen.getByLabelText(/^Half of it/), { target: { value: 'Touch the elbow' } });
+  press('Change the half');
+  expect(app.saved.at(-1)?.steps[6]).toMatchObject({ halfway: { title: 'Touch the elbow' } });
+});
+
+test('four of five is told to be too fast before it is chosen for good', async () => {
+  const { app } = await show();
+  fireEvent.change(screen.getByLabelText('Rule'), { target: { value: 'k-of-m 4/5 sliding' } });
+  expect(app.saved.at(-1)?.rule).toEqual({ kind: 'k-of-m', kept: 4, of: 5, window: 'sliding' });
+  expect(screen.getByRole('figure').textContent).toContain(
+    'Too fast: a dog that truly keeps 7 of 10 is raised in 65 of 100 visits before it goes back; one that keeps 9 of 10 in 96 of 100.',
+  );
+  expect(screen.getByRole('img', { name: /^Too fast/ })).toBeTruthy();
+});
+
+test('steady is told with the exact chances of the specification: .291 and .902', async () => {
+  await show();
+  expect(screen.getByRole('figure').textContent).toContain('7 of 10 is raised in 29 of 100 visits');
+  expect(screen.getByRole('figure').textContent).toContain('9 of 10 in 90 of 100');
+});
+
+test('the dog’s own trials stand beside the rule with their n and their interval (Wilson, 8 of 9)', async () => {
+  await show();
+  expect(screen.getByText(/^8 of 9 kept/).textContent).toBe(
+    '8 of 9 kept on the step that comes next: in the long run that can mean anything from 5.7 to 9.8 of 10.',
+  );
+});
+
+test('four trials are too few for an interval, and none says so', async () => {
+  await show(DEMO_PLAN, DEMO_PLAN.id, fakeApp(DEMO_PLAN, { last: [], count: 4, kept: 4 }));
+  expect(screen.getByText('4 of 4 kept on the step that comes next: too few to say more.')).toBeTruthy();
+});
+
+test('a number of one’s own stays within what can be counted', async () => {
+  const { app } = await show(withRule({ kind: 'k-of-m', kept: 4, of: 5, window: 'sliding' }));
+  fireEvent.change(screen.getByLabelText('of'), { target: { value: '3' } });
+  expect(app.saved.at(-1)?.rule).toEqual({ kind: 'k-of-m', kept: 3, of: 3, window: 'sliding' });
+});
+
+test('why percentile is not on offer is said', async () => {
+  await show();
+  expect(screen.getByText(/not offered for marked holds/)).toBeTruthy();
+});
+
+test('a new plan is a ready ladder for the position and place chosen', async () => {
+  const { app, history } = await show(DEMO_PLAN, 'new');
+  fireEvent.click(screen.getByLabelText('Standing on a mat'));
+  fireEvent.click(screen.getByLabelText('Mouth'));
+  expect(screen.getByText(/sore teeth and gums are for your veterinarian/)).toBeTruthy();
+  await act(async () => press('Keep this plan'));
+  const plan = app.saved.at(-1) as Plan;
+  expect(plan).toMatchObject({ id: 'new-1', dogId: DEMO_DOG.id, title: 'Mouth: standing on a mat' });
+  expect(history?.at(-1)).toBe('/plan/new-1');
+});
+
+test('a plan that is not on this device says so and offers a new one', async () => {
+  await show(DEMO_PLAN, 'nowhere');
+  expect(screen.getByRole('heading', { level: 1 }).textContent).toBe('There is no such plan on this device');
+  expect(screen.getByRole('link', { name: 'Make a plan' })).toBeTruthy();
+});
+
+test.each(['demo-plan', 'new', 'nowhere'])('axe finds nothing on the plan "%s", a step open', async (planId) => {
+  await show(DEMO_PLAN, planId);
+  if (planId === 'demo-plan') open('Rest a hand on the paw 2 s');
+  const { violations } = await axe.run(document.body, { rules: { region: { enabled: false } } });
+  expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
+});

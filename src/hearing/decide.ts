@@ -2,6 +2,7 @@
 import type { Loudness } from './loudness.ts';
 import type { Model } from './model.ts';
 import { pauseAround } from './pause.ts';
+import { END_LAG_S, START_LAG_S } from './template.ts';
 
 export type Hearing =
   | {
@@ -22,10 +23,6 @@ export type Hearing =
       readonly nearest: readonly { readonly word: string; readonly confidence: number }[];
     };
 
-/** The template's last row sees this much after the word, its first this much of the word (see template.ts). */
-const START_LAG_S = 0.12;
-const END_LAG_S = 0.1;
-/** Frames around a moment, so that rounding does not cut the word. */
 /** A peak stands when the score has not risen for this long. */
 const PEAK_STANDS_S = 0.075;
 /** A word is waited for no longer than this after its peak; running talk has then gone on. */
@@ -36,7 +33,7 @@ const AFTER_DB = 4;
 /** Nothing else begins this soon after a word (suggestion of the recipe). */
 const REFRACTORY_S = 0.25;
 /** Width of doubt within which a stretch is unsure, in widths of the word's own spread. */
-const UNSURE_WIDTHS = 2;
+const UNSURE_WIDTHS = 1;
 
 interface Candidate {
   readonly word: number;

@@ -1,4 +1,5 @@
-/** The fused feature: embedding and middle map of the network, one vector every 40 ms. */
+/** The fused feature: embedding and middle map of the network, and the cepstra of the same 40 ms side by side. One vector every 40 ms. */
+import { createCepstrumStack } from './cepstrum-stack.ts';
 
 import type { Feature } from './feature.ts';
 import { createFourier } from './fourier.ts';
@@ -29,7 +30,8 @@ export function createFusedFeature(weights: NetworkWeights): Feature {
   const power = new Float32Array(MEL_BINS);
   const frame = new Float32Array(MEL_WINDOW);
   const rows = new Float32Array(ROWS_A_STEP * MEL_BANDS);
-  const vector = new Float32Array(EMBEDDING_DIMS + MIDDLE_DIMS);
+  const stack = createCepstrumStack(ROWS_A_STEP);
+  const vector = new Float32Array(EMBEDDING_DIMS + MIDDLE_DIMS + stack.values.length);
   let filled = 0;
   let row = 0;
 
@@ -51,6 +53,7 @@ export function createFusedFeature(weights: NetworkWeights): Feature {
     network.step(rows);
     vector.set(network.embedding);
     vector.set(network.middle, EMBEDDING_DIMS);
+    vector.set(stack.values, EMBEDDING_DIMS + MIDDLE_DIMS);
     takeVector(vector);
   }
 
@@ -59,15 +62,20 @@ export function createFusedFeature(weights: NetworkWeights): Feature {
     parts: [
       { dims: EMBEDDING_DIMS, weight: 1 },
       { dims: MIDDLE_DIMS, weight: 1 },
+      { dims: stack.values.length, weight: 1 },
     ],
-    dims: EMBEDDING_DIMS + MIDDLE_DIMS,
+    dims: vector.length,
     stepSamples: ROWS_A_STEP * HOP,
     firstSamples: (ROWS_A_STEP - 1) * HOP + MEL_WINDOW / 2,
     push(samples, takeVector) {
-      for (let i = 0; i < samples.length; i++) {
-        frame[filled++] = (samples[i] as number) * FULL_SCALE;
-        if (filled < MEL_WINDOW) continue;
-        fillRow();
+      for (let at = 0; at < samples.length; ) {
+        // Never past the end of a row: both fronts must have seen the same sound when a vector is made, whatever the blocks.
+        const piece = samples.subarray(at, at + MEL_WINDOW - filled);
+        for (let i = 0; i < piece.length; i++) frame[filled + i] = (piece[i] as number) * FULL_SCALE;
+        filled += piece.length;
+        at += piece.length;
+        stack.push(piece);
+        if (filled === MEL_WINDOW) fillRow();
         if (row === ROWS_A_STEP) emit(takeVector);
       }
     },

@@ -94,16 +94,20 @@ export function createScriptEngine(): Engine {
   return { runs: 'script', floats: (count) => new Float32Array(count), convolve: convolveInScript };
 }
 
-/** Memory pages of 64 KiB: the weights take 1.3 MB, the rows some kilobytes. */
-const PAGES = 32;
+/** WebAssembly memory comes in pages of 64 KiB. */
+const PAGE_BYTES = 65_536;
+
+/** The fastest engine there is here, with room for so many numbers (a little more is kept for alignment). */
+export const createEngine = (floats: number): Engine => createWasmEngine(floats) ?? createScriptEngine();
 
 /** Undefined where WebAssembly or its vector instructions are missing or refused by policy. */
-export function createWasmEngine(): Engine | undefined {
+export function createWasmEngine(floats: number): Engine | undefined {
   const wasm = (globalThis as { WebAssembly?: Wasm }).WebAssembly;
   if (!wasm) return undefined;
+  const pages = Math.ceil((4 * floats) / PAGE_BYTES) + 1;
   try {
-    const memory = new wasm.Memory({ initial: PAGES });
-    const { exports } = new wasm.Instance(new wasm.Module(kernelModule(PAGES)), { ear: { memory } });
+    const memory = new wasm.Memory({ initial: pages });
+    const { exports } = new wasm.Instance(new wasm.Module(kernelModule(pages)), { ear: { memory } });
     return engineOn(memory, exports);
   } catch {
     return undefined; // The script engine does the same work, slower; nothing is lost but time.

@@ -1,4 +1,5 @@
 /** Listens: samples of any rate in, words out. The same code runs in a worker and in Node. */
+import { createBank } from './bank.ts';
 import { createDecider, type Hearing } from './decide.ts';
 import { featureFor } from './enrol.ts';
 import { normalise } from './feature.ts';
@@ -40,7 +41,8 @@ export function createListener(model: Model, options: ListenOptions): Listener {
   const startsAtS = options.startsAtS ?? 0;
   const gain = createGain(model.taughtLevelDb);
   const loudness = createLoudness(gain.frame);
-  const sliders = model.templates.map((template) => createSlider(template, feature.dims, model.parts));
+  const sliders = model.templates.map((template) => createSlider(template.steps));
+  const bank = createBank(model.templates, feature.dims, model.parts);
   const words = model.words.map((w) => w.word);
   const scorer = createScorer(words, model.templates);
   const costs = new Float64Array(sliders.length);
@@ -65,9 +67,10 @@ export function createListener(model: Model, options: ListenOptions): Listener {
 
   function takeVector(raw: Float32Array): void {
     normalise(raw, model.normaliser, model.parts, vector, 0);
+    bank.compare(vector);
     for (let i = 0; i < sliders.length; i++) {
       const slider = sliders[i] as (typeof sliders)[number];
-      slider.step(vector);
+      slider.step(bank.distances, bank.offsets[i] as number);
       costs[i] = slider.cost;
     }
     scorer.score(costs);

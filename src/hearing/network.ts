@@ -1,5 +1,5 @@
 /** Runs the speech embedding network over a stream: four spectrum rows (40 ms) in, one middle map and one embedding out, nothing allocated. */
-import { type Convolution, createScriptEngine, createWasmEngine, type Engine, type Kernel, layOut } from './kernel.ts';
+import { type Convolution, createEngine, type Engine, type Kernel, layOut } from './kernel.ts';
 import { LAYERS, MEL_BANDS, type NetworkWeights } from './weights/shape.ts';
 
 /** Spectrum rows taken at a time: the stride of the network's inner maps. */
@@ -7,6 +7,8 @@ export const ROWS_A_STEP = 4;
 /** The map before the fourth pool: 4 bands of 96 channels. */
 export const MIDDLE_DIMS = 384;
 export const EMBEDDING_DIMS = 96;
+/** Numbers the network keeps: 331,000 weights and some 60,000 of its rows and windows. */
+const NUMBERS = 450_000;
 
 /** A stage takes one row [band][channel] and writes one row; it keeps what it needs of the rows before. */
 interface Stage {
@@ -116,7 +118,7 @@ export interface Network {
   reset(): void;
 }
 
-export function createNetwork(weights: NetworkWeights, engine: Engine = createWasmEngine() ?? createScriptEngine()): Network {
+export function createNetwork(weights: NetworkWeights, engine: Engine = createEngine(NUMBERS)): Network {
   const kernels = weights.layers.map((layer) => layOut(layer, engine));
   const stage = (i: number, bands: number): Stage => {
     const kernel = kernels[i] as Kernel;

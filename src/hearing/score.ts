@@ -7,7 +7,7 @@ export interface Owner {
 }
 
 /** How many of the nearest takes count; of the cohort as well (recipe of the ear). */
-const NEAREST_TAKES = 3;
+const NEAREST_TAKES = 2;
 const NEAREST_COHORT = 3;
 /** Weight of the cohort's distance against the word's own (tried from .3 to .8 on composed sessions; flat between .3 and .5). */
 const COHORT_WEIGHT = 0.4;

@@ -1,6 +1,4 @@
 /** Slides a template along the stream: after every step, how well does the stream up to now end with this template, and where would it have begun? */
-import type { Part } from './feature.ts';
-
 /** Normalised vectors of one take, row-major [step][dim]. */
 export interface Template {
   readonly steps: number;
@@ -13,34 +11,20 @@ const LONGEST_SHARE = 2;
 /** What such a stretch costs on top: about the distance between two different words. */
 const MISFIT_COST = 0.15;
 
-/** Distance between a stream vector and a template row: the parts' chord lengths, weighted and added. Both are of unit length in every part. */
-export function chordDistance(vector: Float32Array, values: Float32Array, row: number, parts: readonly Part[]): number {
-  let d = 0;
-  let total = 0;
-  for (const part of parts) {
-    const end = d + part.dims;
-    let dot = 0;
-    for (let at = row + d; d < end; d++, at++) dot += (vector[d] as number) * (values[at] as number);
-    total += part.weight * Math.sqrt(dot < 1 ? 2 - 2 * dot : 0);
-  }
-  return total;
-}
-
 export interface Slider {
   /** Mean distance along the best alignment that ends now. */
   cost: number;
   /** The step at which that alignment began. */
   startedAtStep: number;
-  /** Takes the next vector of the stream. */
-  step(vector: Float32Array): void;
+  /** Takes the distances of the stream's next vector to all rows; this template's begin at `offset`. */
+  step(distances: Float32Array, offset: number): void;
 }
 
 /**
  * Dynamic time warping with a free beginning (steps weigh 1-2-1; Sakoe & Chiba 1978). Sums are compared by their mean, so that a late beginning
  * is not cheaper merely for being short.
  */
-export function createSlider(template: Template, dims: number, parts: readonly Part[]): Slider {
-  const length = template.steps;
+export function createSlider(length: number): Slider {
   let sum = new Float64Array(length).fill(1e9);
   let weight = new Float64Array(length).fill(1);
   let start = new Int32Array(length);
@@ -82,10 +66,10 @@ export function createSlider(template: Template, dims: number, parts: readonly P
   const slider: Slider = {
     cost: Infinity,
     startedAtStep: 0,
-    step(vector) {
+    step(distances, offset) {
       now++;
       for (let j = 0; j < length; j++) {
-        const distance = chordDistance(vector, template.values, j * dims, parts);
+        const distance = distances[offset + j] as number;
         if (j === 0) begin(distance);
         else go(j, distance);
       }

@@ -10,8 +10,8 @@ export const ROOMS_DB: readonly number[] = [25, 10];
 const BEFORE_S = 0.5;
 const AFTER_S = 0.3;
 /** First and last row kept: the network's window must have seen this much of the word, and this much of what follows it. */
-const START_LAG_S = 0.12;
-const END_LAG_S = 0.1;
+export const START_LAG_S = 0.12;
+export const END_LAG_S = 0.14;
 /** A template has at least so many rows. */
 const FEWEST_ROWS = 3;
 

@@ -100,7 +100,9 @@ function look(parts: CallsParts, state: State): void {
   const nowS = parts.clock.now();
   if (state.underWay && state.underWay.toS <= nowS) state.underWay = null;
   if (state.waiting && isStale(state.waiting, nowS)) state.waiting = null;
-  const mayS = whenMayCall(state, nowS);
+  // Deaf in mid-hold, it would wait for an end that it cannot hear: that one call does not wait.
+  const holding = state.holding && state.waiting?.kind !== 'lost';
+  const mayS = whenMayCall({ ...state, holding }, nowS);
   if (!state.waiting || mayS === null || mayS > nowS) return;
   const call = state.waiting;
   state.waiting = null;

@@ -53,7 +53,8 @@ async function furnish(parts: AppParts, use: Rooms['use'], store: EventStore): P
     onOwnSound: (fromS, toS) => late.rooms?.ear.expectOwnSound(fromS, toS),
     onFlash: (name) => use.setState(({ flash }) => ({ flash: { name, n: (flash?.n ?? 0) + 1 } })),
     onState: (state) => late.rooms && roomChanged(late.rooms, state),
-    onContext: () => void late.rooms?.ear.open(),
+    // An ear that was listening must tap the new context; one that was off stays off.
+    onContext: () => late.rooms && late.rooms.ear.ear().state !== 'off' && void late.rooms.ear.open(),
   });
   if (opened.kind === 'no-web-audio') return null;
   const { room } = opened;

@@ -4,7 +4,8 @@ import { type Answer, type Machine, NO_TRIALS, type Trials } from '../src/core/c
 import { firstKept, keptOfLast, keptRunning, liftsOfLast, liftsRunning } from '../src/core/chain/patterns.ts';
 import { STEADY_BACK, sequentialRule, sliding, threeUpOneBack } from '../src/core/chain/rules.ts';
 import { isTrial, type Standing, stepOf } from '../src/core/criterion.ts';
-import { halfStep, indexOfStep, type Plan, type Step } from '../src/core/plan.ts';
+import { freshHalf } from '../src/core/halves.ts';
+import { indexOfStep, type Plan } from '../src/core/plan.ts';
 import { machineOf, type SessionRule, STEADY } from '../src/core/rule.ts';
 import { type Hold, holdCurve, survivalAt } from '../src/core/statistics/hold-time.ts';
 import { chanceAtLeast } from '../src/core/statistics/posterior.ts';
@@ -32,29 +33,23 @@ const amended = (name: string, amend: NonNullable<Trial['amend']>): Contestant =
   trial: () => ({ amend }),
 });
 
+/** A raise that goes by half goes the whole way. */
+function unahead(call: Call): Call {
+  const aboveId = call.kind === 'raise' ? call.inserted?.halfOf?.aboveId : undefined;
+  return aboveId === undefined ? call : { ...call, toStepId: aboveId, inserted: null };
+}
+
 /** Splits are taken back: one step down instead. */
-function unsplit(call: Call, before: Standing): Call {
-  const below = before.steps[indexOfStep(before.steps, call.fromStepId) - 1];
+function unsplit(call: Call, { steps }: Standing): Call {
+  const below = steps[indexOfStep(steps, call.fromStepId) - 1];
   return call.kind === 'split' && below ? { ...call, kind: 'return', toStepId: below.id, inserted: null } : call;
 }
 
-/** A return becomes a split wherever half a step can still be had. */
-function resplit(call: Call, before: Standing): Call {
-  const half = call.kind === 'return' ? freshHalf(before, call.fromStepId) : null;
-  return half ? { ...call, kind: 'split', toStepId: half.id, inserted: half } : call;
-}
-
-/** Half a step below this one that is not there yet. A handling has one half-way and no quarters. */
-function freshHalf({ steps }: Standing, stepId: string): Step | null {
-  const at = indexOfStep(steps, stepId);
-  const [below, step] = [steps[at - 1], steps[at]];
-  if (!below || !step || (step.kind === 'handling' && steps.some(({ halfOf }) => halfOf?.aboveId === stepId))) return null;
-  return halfStep(below, step, `${below.id}~${stepId}`);
-}
-
-function splitAtSecond(call: Call, before: Standing): Call {
-  return (before.returns[call.fromStepId] ?? 0) === 1 ? resplit(call, before) : unsplit(call, before);
-}
+/** Splits are made at the n-th return from a step alone; 0 never. */
+const splitAt =
+  (nth: number): NonNullable<Trial['amend']> =>
+  (calls, before) =>
+    calls.map((call) => ((before.returns[call.fromStepId] ?? 0) + 1 === nth ? unahead(call) : unsplit(unahead(call), before)));
 
 /** After a return three kept in a row are enough to go up again (the first comparison of CRITERION.md). */
 function reEarnByThree(): Trial {
@@ -83,8 +78,9 @@ export const OFFERED: readonly Contestant[] = [
 /** Others of CRITERION.md, for comparison. */
 export const KNOWN: readonly Contestant[] = [
   judged('3 up, 1 back', () => threeUpOneBack),
-  amended('steady, split at 2nd return', (calls, before) => calls.map((call) => splitAtSecond(call, before))),
-  amended('steady, never split', (calls, before) => calls.map((call) => unsplit(call, before))),
+  amended('steady, split at 1st return alone', splitAt(1)),
+  amended('steady, split at 2nd return', splitAt(2)),
+  amended('steady, never split', splitAt(0)),
   { name: 'steady, 3 in a row re-earn', rule: STEADY, trial: reEarnByThree },
 ];
 
@@ -202,9 +198,11 @@ function weibull(holds: readonly Hold[]): (s: number) => number {
 
 /** Smarter splits: where `needed` of the last `of` steps had to be returned from, the next new step is met through its half at once. */
 const splitAhead =
-  (needed: number, of: number) =>
-  (calls: readonly Call[], before: Standing): readonly Call[] =>
-    calls.map((call) => (call.kind === 'raise' && returnedFrom(before, of) >= needed ? throughHalf(call, before) : call));
+  (needed: number, of: number): NonNullable<Trial['amend']> =>
+  (calls, before) =>
+    calls
+      .map(unahead)
+      .map((call) => (call.kind === 'raise' && returnedFrom(before, of) >= needed ? throughHalf(call, before) : call));
 
 /** How many of the `of` whole steps up to this one were ever returned from. */
 function returnedFrom({ steps, stepId, returns }: Standing, of: number): number {
@@ -216,17 +214,9 @@ function throughHalf(call: Call, before: Standing): Call {
   const { steps, passed, returns } = before;
   const above = steps[indexOfStep(steps, call.toStepId)];
   if (!above || stepOf(before).halfOf || above.halfOf || passed.includes(above.id) || returns[above.id]) return call;
-  const half = freshHalf(before, above.id);
+  const half = freshHalf(steps, above);
   return half ? { ...call, toStepId: half.id, inserted: half } : call;
 }
-
-/** One amendment after the other. */
-const both =
-  (first: NonNullable<Trial['amend']>, then: NonNullable<Trial['amend']>): NonNullable<Trial['amend']> =>
-  (calls, before, rep) =>
-    then(first(calls, before, rep), before, rep);
-
-const splitAlways: NonNullable<Trial['amend']> = (calls, before) => calls.map((call) => resplit(call, before));
 
 const warmUps = (left: number): Contestant => ({
   name: left === 0 ? 'no warm-ups' : `${left} warm-up${left === 1 ? '' : 's'}`,
@@ -269,13 +259,10 @@ export const CHALLENGERS: readonly Contestant[] = [
   warmUps(0),
   warmUps(1),
   warmUps(3),
-  amended('split at every return', splitAlways),
+  amended('split at every return, nothing ahead', (calls) => calls.map(unahead)),
   amended('half ahead after 1 of the last 2', splitAhead(1, 2)),
-  amended('half ahead after 2 of the last 3', splitAhead(2, 3)),
   amended('half ahead after 2 of the last 4', splitAhead(2, 4)),
   amended('half ahead after 3 of the last 5', splitAhead(3, 5)),
-  amended('half ahead after 2 of 3, split at every return', both(splitAhead(2, 3), splitAlways)),
-  amended('half ahead after 1 of 2, split at every return', both(splitAhead(1, 2), splitAlways)),
   amended('half ahead always', splitAhead(0, 0)),
   judged('back on 2 lifts in 3', (standing) => (isDuration(standing) ? machines.early5 : machines.early)),
   judged('halves rise on the first 5', (standing) => (isHalf(standing) ? machines.first5 : usual(standing))),

@@ -182,7 +182,7 @@ export interface Outcome {
   readonly fourLiftsRunning: number;
   readonly splits: number;
   readonly alarmed: number;
-  /** Mean over the dogs that reached the top. */
+  /** Mean over all dogs: a rule is not the better for the dogs that it leaves behind. */
   readonly weakestStep: number;
 }
 
@@ -190,10 +190,9 @@ export function summarise(careers: readonly Career[]): Outcome {
   const dogs = careers.length;
   const sum = (of: (career: Career) => number) => careers.reduce((total, career) => total + of(career), 0);
   const mean = (of: (career: Career) => number) => sum(of) / dogs;
-  const reached = careers.filter((career) => career.reached);
   return {
     dogs,
-    reachTop: reached.length / dogs,
+    reachTop: mean(({ reached }) => Number(reached)),
     reps: mean(({ reps }) => reps),
     sessions: mean(({ sessions }) => sessions),
     lifts: mean(({ lifts }) => lifts),
@@ -208,7 +207,7 @@ export function summarise(careers: readonly Career[]): Outcome {
     fourLiftsRunning: mean(({ longestRunOfLifts }) => Number(longestRunOfLifts >= 4)),
     splits: mean(({ splits }) => splits),
     alarmed: mean(({ alarms }) => Number(alarms > 0)),
-    weakestStep: reached.reduce((total, { weakestStep }) => total + weakestStep, 0) / Math.max(1, reached.length),
+    weakestStep: mean(({ weakestStep }) => weakestStep),
   };
 }
 

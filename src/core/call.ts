@@ -18,6 +18,8 @@ export type Reason =
   | RuleReason
   | RestReason
   | { readonly kind: 'half-step-prepared' }
+  /** So many of the last steps were returned from: the next new one is met through its half at once. */
+  | { readonly kind: 'half-ahead'; readonly returned: number; readonly of: number }
   | { readonly kind: 'no-half-step' }
   | { readonly kind: 'lowest-step' }
   | { readonly kind: 'warm-up-over' }
@@ -32,7 +34,7 @@ export interface Call {
   readonly kind: 'raise' | 'return' | 'split' | 'rest' | 'stay' | 'begin';
   readonly fromStepId: string;
   readonly toStepId: string;
-  /** On a split: the half step that is put in. */
+  /** On a split, and on a raise that goes ahead by half: the half step that is put in. */
   readonly inserted: Step | null;
   readonly reasons: readonly Reason[];
 }

@@ -2,8 +2,9 @@
 import type { Call, Reason, RestReason } from './call.ts';
 import { ALARM_ASK, ALARM_LOOK, alarmScore } from './chain/alarm.ts';
 import { type Answer, type Machine, NO_TRIALS, type Trials } from './chain/machine.ts';
+import { AHEAD_OF, freshHalf, halfAhead, returnedLately } from './halves.ts';
 import type { Limits } from './limits.ts';
-import { areaOf, type BodyArea, halfStep, indexOfStep, insertBefore, type Step } from './plan.ts';
+import { areaOf, type BodyArea, indexOfStep, insertBefore, type Step } from './plan.ts';
 import type { EndedRep } from './rep.ts';
 import { machineOf, type SessionRule } from './rule.ts';
 import type { Seconds } from './units.ts';
@@ -18,7 +19,7 @@ export interface Standing {
   readonly trials: Trials;
   /** While warming up, one step lower: how many reps are left, how many lifted, and where it leads. */
   readonly warmUp: { readonly left: number; readonly lifts: number; readonly toStepId: string } | null;
-  /** How often a step was returned from, ever: the first return splits. */
+  /** How often a step was returned from, ever. */
   readonly returns: Readonly<Record<string, number>>;
   /** Steps that were raised from: a lift there weighs double in the alarm. */
   readonly passed: readonly string[];
@@ -155,14 +156,17 @@ function moveAfter(standing: Standing, { verdict, because }: Answer<Trials>): re
 function raiseFrom(standing: Standing, because: Reason): Call {
   const above = standing.steps[indexOfStep(standing.steps, standing.stepId) + 1];
   if (!above) return here(standing, 'rest', [{ kind: 'goal-reached' }, because]);
-  return { ...here(standing, 'raise', [because]), toStepId: above.id };
+  const half = halfAhead(standing, above);
+  if (!half) return { ...here(standing, 'raise', [because]), toStepId: above.id };
+  const ahead: Reason = { kind: 'half-ahead', returned: returnedLately(standing), of: AHEAD_OF };
+  return { ...here(standing, 'raise', [because, ahead]), toStepId: half.id, inserted: half };
 }
 
 function returnFrom(standing: Standing, because: Reason): Call {
   const failed = stepOf(standing);
   const below = standing.steps[indexOfStep(standing.steps, failed.id) - 1];
   if (!below) return here(standing, 'stay', [because, { kind: 'lowest-step' }]);
-  const half = standing.returns[failed.id] ? null : halfStep(below, failed, `${below.id}~${failed.id}`);
+  const half = freshHalf(standing.steps, failed);
   if (half) return { ...here(standing, 'split', [because, { kind: 'half-step-prepared' }]), toStepId: half.id, inserted: half };
   const reasons: Reason[] = standing.returns[failed.id] ? [because] : [because, { kind: 'no-half-step' }];
   return { ...here(standing, 'return', reasons), toStepId: below.id };

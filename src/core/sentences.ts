@@ -133,6 +133,8 @@ function sayOwnReason(reason: OwnReason): string {
       return sayAlarm(reason.area, reason.level);
     case 'half-step-prepared':
       return 'The rise is halved.';
+    case 'half-ahead':
+      return `${reason.returned} of the last ${reason.of} steps had to be halved, so this one is halved at once.`;
     case 'no-half-step':
       return 'No half step is prepared here.';
     case 'lowest-step':

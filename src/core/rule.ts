@@ -193,7 +193,7 @@ export function sayRule(rule: Rule): string {
 export function explainRule(rule: Rule): string {
   switch (rule.kind) {
     case 'steady':
-      return 'It raises when at most 1 of the last 10 trials on the step was a lift and 9 were kept, so after 9 straight at the earliest. Holding still alone may also rise when the first 5 of 5 trials on a step are kept; handling gets no such short cut. It goes back on 2 lifts running or 3 in the last 5, puts half a step in at the first return, and has every step earned again in full. Nine of ten does not promise nine of ten for ever: how sure your dog is, is counted over all trials on the step.';
+      return 'It raises when at most 1 of the last 10 trials on the step was a lift and 9 were kept, so after 9 straight at the earliest. Holding still alone may also rise when the first 5 of 5 trials on a step are kept; handling gets no such short cut. It goes back on 2 lifts running or 3 in the last 5, halves the rise wherever it goes back, and at once where 2 of the last 3 steps needed it; every step is earned again in full. Nine of ten does not promise nine of ten for ever: how sure your dog is, is counted over all trials on the step.';
     case 'cautious':
       return 'It raises as steady does, on 9 kept of the last 10, but with no short cut for holding still: 9 trials at the least on every step. It goes back on 2 lifts in the last 4. It takes more reps and asks for fewer lifts: for a dog with a history, or a place that was sore.';
     case 'sequential':
@@ -211,7 +211,7 @@ function explainKOfM(rule: KOfMRule): string {
     window === 'blocks'
       ? `It counts in blocks of ${of}: with ${kept} kept or more at the end of a block it raises, else a fresh block begins.`
       : `It raises as soon as ${kept} of the last ${of} trials were kept, wherever those ${of} lie, so a lucky stretch is enough.`;
-  return `${when} It goes back on 2 lifts running or 3 in the last 5, and puts half a step in at the first return.`;
+  return `${when} It goes back on 2 lifts running or 3 in the last 5, and halves the rise as steady does.`;
 }
 
 const RULE_NAMES: Readonly<Record<Exclude<Rule['kind'], 'k-of-m'>, string>> = {

@@ -2,7 +2,7 @@
 import { chainOf } from '../../core/chain/automaton.ts';
 import { visit } from '../../core/chain/visit.ts';
 import type { Step } from '../../core/plan.ts';
-import { machineOf, type SessionRule, sameRule } from '../../core/rule.ts';
+import { machineOf, ruleKey, type SessionRule, sameRule } from '../../core/rule.ts';
 import { FEWEST_FOR_INTERVAL, type Interval } from '../../core/statistics/interval.ts';
 import { wilson } from '../../core/statistics/share.ts';
 import type { Share } from '../../core/units.ts';
@@ -16,7 +16,8 @@ export interface CurvePoint {
 export const TOO_EARLY: Share = 0.8;
 /** The chart begins here: below even odds nobody practises. */
 export const LEAST: Share = 0.5;
-const POINTS = 50;
+/** Exact points; the line between them is smooth. */
+const POINTS = 25;
 /** Rows of the table. */
 const ROWS: readonly Share[] = [0.5, 0.6, 0.7, 0.8, 0.9, 0.95];
 
@@ -35,7 +36,16 @@ export interface RuleCurves {
   readonly rows: readonly RuleRow[];
 }
 
+const drawn = new Map<string, RuleCurves>();
+
+/** Computed once a rule: a chain is exact, so it never changes. */
 export function curvesOf(rule: SessionRule): RuleCurves {
+  const known = drawn.get(ruleKey(rule)) ?? compute(rule);
+  drawn.set(ruleKey(rule), known);
+  return known;
+}
+
+function compute(rule: SessionRule): RuleCurves {
   const alike = machineOf(rule, 'duration') === machineOf(rule, 'handling') || rule.kind === 'k-of-m';
   const chains = { duration: chainOf(machineOf(rule, 'duration')), handling: chainOf(machineOf(rule, 'handling')) };
   const curve = (kind: Step['kind']) =>

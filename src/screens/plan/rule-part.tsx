@@ -1,5 +1,5 @@
 /** Which rule judges the steps: choose it, hear it in one sentence, and see how fast it is. */
-import { useId, useMemo } from 'react';
+import { useId } from 'react';
 import {
   CHOICES,
   evidenceFor,
@@ -23,12 +23,10 @@ interface Props {
   readonly onChoose: (rule: SessionRule) => void;
 }
 
-const STEADY_CURVE = curvesOf(STEADY).handling;
-
 export function RulePart({ rule, own, onChoose }: Props) {
-  const curves = useMemo(() => curvesOf(rule), [rule]);
+  const curves = curvesOf(rule);
   const finding = sayFinding(rule, curves);
-  const usual = sameRule(rule, STEADY) ? null : STEADY_CURVE;
+  const usual = sameRule(rule, STEADY) ? null : curvesOf(STEADY).handling;
   return (
     <section className={css.part}>
       <h2>When the step goes up</h2>

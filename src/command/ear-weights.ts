@@ -6,10 +6,10 @@ import { fileURLToPath } from 'node:url';
 import { packWeights, WEIGHTS_SOURCE } from '../hearing/weights/pack.ts';
 import { type NetworkWeights, readWeights } from '../hearing/weights/shape.ts';
 
-export type Packed = { readonly ok: true; readonly file: Uint8Array } | { readonly ok: false; readonly wrong: string };
+export type PackedWeights = { readonly ok: true; readonly file: Uint8Array } | { readonly ok: false; readonly wrong: string };
 
 /** Climbs from this file to the folder that holds the installed package. */
-function packageFolder(): string | undefined {
+export function packageFolder(): string | undefined {
   for (let at = dirname(fileURLToPath(import.meta.url)); ; at = dirname(at)) {
     const folder = join(at, 'node_modules', WEIGHTS_SOURCE.package);
     if (existsSync(folder)) return folder;
@@ -18,7 +18,7 @@ function packageFolder(): string | undefined {
 }
 
 /** The packed weights, as they are served to the browser and read by the command line. */
-export function packInstalledWeights(folder = process.env['STILLBEAT_EAR_PACKAGE'] ?? packageFolder()): Packed {
+export function packInstalledWeights(folder = process.env['STILLBEAT_EAR_PACKAGE'] ?? packageFolder()): PackedWeights {
   const name = `${WEIGHTS_SOURCE.package} ${WEIGHTS_SOURCE.version}`;
   if (!folder) return { ok: false, wrong: `${name} is not installed` };
   const files: Uint8Array[] = [];

@@ -63,6 +63,7 @@ export function createBank(templates: readonly Template[], dims: number, parts: 
     distances,
     offsets,
     compare(vector) {
+      if (rows === 0) return;
       distances.fill(0);
       for (const bank of banks) addPart(bank, vector);
     },

@@ -1,6 +1,7 @@
 /** Decides when a rising score is a word: at its peak, when a pause follows, once. What is nearly a word is unsure. */
 import type { Loudness } from './loudness.ts';
 import type { Model } from './model.ts';
+import { createOwnSound } from './own-sound.ts';
 import { pauseAround } from './pause.ts';
 import { END_LAG_S, START_LAG_S } from './template.ts';
 
@@ -32,8 +33,13 @@ const BEFORE_DB = 3;
 const AFTER_DB = 4;
 /** Nothing else begins this soon after a word (suggestion of the recipe). */
 const REFRACTORY_S = 0.25;
+/** The next word cannot begin inside the last one; onsets are known to some frames. */
+const OVERLAP_S = 0.08;
 /** Width of doubt within which a stretch is unsure, in widths of the word's own spread. */
 const UNSURE_WIDTHS = 1;
+
+/** A stretch of which the app itself sounded more than this is the app's, not the handler's. A word over a beat is longer than the beat. */
+const MOSTLY = 0.6;
 
 interface Candidate {
   readonly word: number;
@@ -54,8 +60,9 @@ export interface Decider {
 const certainty = (margin: number): number => 1 / (1 + Math.exp(-margin));
 
 export function createDecider(model: Model, loudness: Loudness, trace: ((line: unknown) => void) | undefined): Decider {
+  const own = createOwnSound();
   let pending: Candidate | undefined;
-  let quietUntilS = Number.NEGATIVE_INFINITY;
+  let takenUntilS = Number.NEGATIVE_INFINITY;
   let out: Hearing[] = [];
 
   const marginOf = (scores: ArrayLike<number>, w: number): number => {
@@ -71,10 +78,10 @@ export function createDecider(model: Model, loudness: Loudness, trace: ((line: u
 
   function close(candidate: Candidate, nowS: number): void {
     pending = undefined;
-    const pause = pauseAround(loudness, candidate.startedAtS, candidate.endedAtS, nowS);
+    const pause = pauseAround(loudness, own, candidate.startedAtS, candidate.endedAtS, nowS);
     const apart = pause.beforeDb >= BEFORE_DB && pause.afterDb >= AFTER_DB;
-    trace?.({ ...candidate, ...pause, nowS, apart });
-    if (!apart) return;
+    trace?.({ ...candidate, ...pause, noiseDb: loudness.noiseDb(), nowS, apart });
+    if (!apart || own.share(candidate.startedAtS, candidate.endedAtS) > MOSTLY) return;
     const { startedAtS, endedAtS } = candidate;
     if (candidate.margin > 0) {
       out.push({
@@ -85,7 +92,7 @@ export function createDecider(model: Model, loudness: Loudness, trace: ((line: u
         decidedAtS: nowS,
         confidence: certainty(candidate.margin),
       });
-      quietUntilS = endedAtS + REFRACTORY_S;
+      takenUntilS = endedAtS;
     } else out.push({ kind: 'unsure', startedAtS, endedAtS, decidedAtS: nowS, nearest: nearest(candidate.scores) });
   }
 
@@ -102,7 +109,7 @@ export function createDecider(model: Model, loudness: Loudness, trace: ((line: u
     if (margin < -UNSURE_WIDTHS || (pending && pending.margin >= margin)) return;
     const startedAtS = startOf(word) - START_LAG_S;
     const endedAtS = nowS - END_LAG_S;
-    if ((startedAtS + endedAtS) / 2 < quietUntilS) return;
+    if (startedAtS < takenUntilS - OVERLAP_S || (startedAtS + endedAtS) / 2 < takenUntilS + REFRACTORY_S) return;
     pending = { word, margin, peakAtS: nowS, startedAtS, endedAtS, scores: Array.from(scores) };
   }
 
@@ -110,7 +117,7 @@ export function createDecider(model: Model, loudness: Loudness, trace: ((line: u
     if (nowS - candidate.peakAtS < PEAK_STANDS_S) return false;
     return (
       nowS - candidate.peakAtS >= LONGEST_WAIT_S ||
-      pauseAround(loudness, candidate.startedAtS, candidate.endedAtS, nowS).afterDb >= AFTER_DB
+      pauseAround(loudness, own, candidate.startedAtS, candidate.endedAtS, nowS).afterDb >= AFTER_DB
     );
   }
 
@@ -119,9 +126,7 @@ export function createDecider(model: Model, loudness: Loudness, trace: ((line: u
       consider(scores, nowS, startOf);
       if (pending && mayClose(pending, nowS)) close(pending, nowS);
     },
-    expectOwnSound() {
-      // Filled in below: the app's own sounds.
-    },
+    expectOwnSound: own.expect,
     collect() {
       const found = out;
       if (found.length > 0) out = [];

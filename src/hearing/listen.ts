@@ -3,6 +3,7 @@ import { createBank } from './bank.ts';
 import { createDecider, type Hearing } from './decide.ts';
 import { featureFor } from './enrol.ts';
 import { normalise } from './feature.ts';
+import { HOP } from './front.ts';
 import { createGain } from './gain.ts';
 import { createLoudness } from './loudness.ts';
 import type { Model } from './model.ts';
@@ -48,7 +49,8 @@ export function createListener(model: Model, options: ListenOptions): Listener {
   const costs = new Float64Array(sliders.length);
   const vector = new Float32Array(feature.dims);
   const decider = createDecider(model, loudness, options.trace);
-  let levelled = new Float32Array(0);
+  const levelled = new Float32Array(HOP);
+  let taken = 0;
   let steps = 0;
   let pushed = 0;
   let heard: Hearing[] = [];
@@ -78,12 +80,17 @@ export function createListener(model: Model, options: ListenOptions): Listener {
     steps++;
   }
 
+  /** Pieces end where a hop ends, so that what is heard does not hang on how the microphone cuts its blocks. */
   function take(samples: Float32Array): void {
-    if (levelled.length < samples.length) levelled = new Float32Array(samples.length);
-    loudness.push(samples);
-    const factor = gain.factor();
-    for (let i = 0; i < samples.length; i++) levelled[i] = (samples[i] as number) * factor;
-    feature.push(levelled.subarray(0, samples.length), takeVector);
+    for (let at = 0; at < samples.length; ) {
+      const piece = samples.subarray(at, at + HOP - (taken % HOP));
+      loudness.push(piece);
+      const factor = gain.factor();
+      for (let i = 0; i < piece.length; i++) levelled[i] = (piece[i] as number) * factor;
+      feature.push(levelled.subarray(0, piece.length), takeVector);
+      at += piece.length;
+      taken += piece.length;
+    }
   }
 
   /** Moments inside are seconds of the 16 kHz stream from 0; outside they are stream time. */

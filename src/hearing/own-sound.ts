@@ -1,0 +1,27 @@
+/** Knows when the app itself sounds, so that its beats and calls are neither words nor mistaken for the end of a pause. */
+
+/** Intervals remembered; a session sounds a few times a second at most, and only the last seconds matter. */
+const KEPT = 64;
+
+export interface OwnSound {
+  expect(fromS: number, toS: number): void;
+  at(seconds: number): boolean;
+  /** Share of a stretch during which the app was sounding. */
+  share(fromS: number, toS: number): number;
+}
+
+export function createOwnSound(): OwnSound {
+  let intervals: { fromS: number; toS: number }[] = [];
+  return {
+    expect(fromS, toS) {
+      if (!(toS > fromS)) return;
+      intervals = [...intervals.slice(1 - KEPT), { fromS, toS }];
+    },
+    at: (seconds) => intervals.some(({ fromS, toS }) => seconds >= fromS && seconds <= toS),
+    share(fromS, toS) {
+      let covered = 0;
+      for (const i of intervals) covered += Math.max(0, Math.min(toS, i.toS) - Math.max(fromS, i.fromS));
+      return toS > fromS ? Math.min(1, covered / (toS - fromS)) : 0;
+    },
+  };
+}

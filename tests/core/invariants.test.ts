@@ -33,7 +33,7 @@ describe(`the engine on any outcomes, under any rule, seed ${SEED}`, () => {
     const extras = fc.array(fc.tuple(fc.nat(), fc.constantFrom('v', 'v', 'n')), { maxLength: 12 });
     fc.assert(
       fc.property(anyRule, trials, extras, (rule, bare, added) => {
-        const mixed = [...bare];
+        const mixed: string[] = [...bare];
         for (const [at, extra] of added) mixed.splice(at % (mixed.length + 1), 0, extra);
         const moves = (letters: readonly string[]) => {
           // From the lowest step, which has no warm-up: that is measured in reps and not in trials.

@@ -1,6 +1,7 @@
 /**
  * The states of the platform's recogniser, and what moves it from one to the next. Pure: time is an argument, the shell starts
  * and aborts. Whatever the recogniser does, it is started at most once a back-off and never before the last run has ended.
+ * Long because it is one machine: events and states that cannot be understood apart.
  */
 import type { EarState } from '../core/event.ts';
 import type { Seconds } from '../core/units.ts';

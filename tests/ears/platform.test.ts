@@ -1,4 +1,4 @@
-/** The browser's own recogniser, behaving as badly as phones do: no spinning, states as named, each word once. */
+/** The browser's own recogniser, behaving as badly as phones do: no spinning, states as named, each word once. Long because a phone has many ways to fail. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
@@ -18,7 +18,7 @@ import {
   write,
 } from '../../src/ears/platform.fake.ts';
 import { browserRecogniser, createPlatformEar, type OnDevice, type PlatformEar } from '../../src/ears/platform.ts';
-import { type AwayWhy, PLAIN_END_S, type PlatformState } from '../../src/ears/platform-state.ts';
+import { type AwayWhy, MAY_LEAVE_SENTENCE, PLAIN_END_S, type PlatformState } from '../../src/ears/platform-state.ts';
 import type { HeardByPlatform, Sayings } from '../../src/ears/platform-words.ts';
 
 const SAYINGS: Sayings = { hold: ['steady'], mark: ['yes'], lifted: ['oh well'] };
@@ -303,6 +303,11 @@ describe('it says how it is', () => {
 });
 
 describe('sound leaves the device only when the handler allowed it', () => {
+  test('the switch says so in one sentence', () => {
+    expect(MAY_LEAVE_SENTENCE).toMatch(/may send what the microphone hears/);
+    expect(MAY_LEAVE_SENTENCE.match(/\./g)).toHaveLength(1);
+  });
+
   test('where the browser can recognise on the device, it is asked to, with the words to expect', async () => {
     const { fake, ear } = opened([listens()], { onDevice: fakeOnDevice('available'), local: true, mayLeave: false });
     await promises();

@@ -18,7 +18,7 @@ export function packageFolder(): string | undefined {
 }
 
 /** The packed weights, as they are served to the browser and read by the command line. */
-export function packInstalledWeights(folder = process.env['STILLBEAT_EAR_PACKAGE'] ?? packageFolder()): PackedWeights {
+export function packInstalledWeights(folder = process.env.STILLBEAT_EAR_PACKAGE ?? packageFolder()): PackedWeights {
   const name = `${WEIGHTS_SOURCE.package} ${WEIGHTS_SOURCE.version}`;
   if (!folder) return { ok: false, wrong: `${name} is not installed` };
   const files: Uint8Array[] = [];

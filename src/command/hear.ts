@@ -1,6 +1,8 @@
 /** Runs the ear over a recording as if it were spoken now: in blocks of 20 ms, with the time it took. */
+
+import type { Hearing } from '../hearing/decide.ts';
 import { type Enrolment, enrol, type Teaching } from '../hearing/enrol.ts';
-import { createListener, type Hearing } from '../hearing/listen.ts';
+import { createListener } from '../hearing/listen.ts';
 import type { Model } from '../hearing/model.ts';
 import type { NetworkWeights } from '../hearing/weights/shape.ts';
 import { type RecordedRep, repsOf } from './reps.ts';

@@ -21,15 +21,30 @@ interface PartBank {
 }
 
 /** One part of every row, as the weights of a convolution with a single position. */
-function partBank(templates: readonly Template[], rows: number, dims: number, from: number, part: Part, engine: Engine): PartBank {
+function partBank(
+  templates: readonly Template[],
+  rows: number,
+  dims: number,
+  from: number,
+  part: Part,
+  engine: Engine,
+): PartBank {
   const padded = EIGHT * Math.ceil(rows / EIGHT);
   const weights = new Float32Array(padded * part.dims);
   let row = 0;
   for (const template of templates) {
-    for (let r = 0; r < template.steps; r++, row++) weights.set(template.values.subarray(r * dims + from, r * dims + from + part.dims), row * part.dims);
+    for (let r = 0; r < template.steps; r++, row++)
+      weights.set(template.values.subarray(r * dims + from, r * dims + from + part.dims), row * part.dims);
   }
   const kernel = layOut({ weights, bias: new Float32Array(padded) }, engine);
-  const work = { kernel, input: engine.floats(part.dims), stride: part.dims, positions: 1, out: engine.floats(padded), rectified: false };
+  const work = {
+    kernel,
+    input: engine.floats(part.dims),
+    stride: part.dims,
+    positions: 1,
+    out: engine.floats(padded),
+    rectified: false,
+  };
   return { part, from, work };
 }
 

@@ -31,6 +31,8 @@ const LONGEST_WAIT_S = 0.2;
 /** How far the sound must fall before and after, dB. */
 const BEFORE_DB = 3;
 const AFTER_DB = 4;
+/** A word this clear (in widths of doubt) needs no pause: a clatter may have fallen beside it. Pieces of talk rarely reach 1. */
+const CLEAR_WIDTHS = 3;
 /** Nothing else begins this soon after a word (suggestion of the recipe). */
 const REFRACTORY_S = 0.25;
 /** The next word cannot begin inside the last one; onsets are known to some frames. */
@@ -79,7 +81,7 @@ export function createDecider(model: Model, loudness: Loudness, trace: ((line: u
   function close(candidate: Candidate, nowS: number): void {
     pending = undefined;
     const pause = pauseAround(loudness, own, candidate.startedAtS, candidate.endedAtS, nowS);
-    const apart = pause.beforeDb >= BEFORE_DB && pause.afterDb >= AFTER_DB;
+    const apart = candidate.margin > CLEAR_WIDTHS || (pause.beforeDb >= BEFORE_DB && pause.afterDb >= AFTER_DB);
     trace?.({ ...candidate, ...pause, noiseDb: loudness.noiseDb(), nowS, apart });
     if (!apart || own.share(candidate.startedAtS, candidate.endedAtS) > MOSTLY) return;
     const { startedAtS, endedAtS } = candidate;

@@ -6,12 +6,14 @@ import { createFusedFeature } from './feature-fused.ts';
 import { type Advice, forecastOf, type WordForecast } from './forecast.ts';
 import type { Model, OwnedTemplate } from './model.ts';
 import type { Owner } from './score.ts';
-import { type CutTake, cutTake, type Take, type TakeFault } from './take.ts';
+import { type CutTake, cutTake, type Take, type TakeFault, type TakeReport } from './take.ts';
 import { ROOMS_DB, type Staged, stage } from './template.ts';
 import type { NetworkWeights } from './weights/shape.ts';
 
-export { inspectTake, type TakeReport } from './take.ts';
-export type { Advice, Model, Take, WordForecast };
+export type { Advice, Model, Take, TakeReport, WordForecast };
+
+/** For live feedback while teaching: what can be told of one take alone. */
+export const inspectTake = (take: Take): TakeReport => cutTake(take).report;
 
 export interface Teaching {
   readonly words: Readonly<Record<string, readonly Take[]>>;

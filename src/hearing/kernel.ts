@@ -61,7 +61,7 @@ export function layOut(layer: LayerWeights, engine: Engine): Kernel {
 
 function rectify(x: number): number {
   const leaky = x >= 0 ? x : LEAK * x;
-  return leaky > LOWEST ? leaky : LOWEST;
+  return Math.max(leaky, LOWEST);
 }
 
 /** Four outputs at a time, in float32 throughout (Math.fround keeps the compiler from widening). */

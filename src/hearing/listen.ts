@@ -51,6 +51,7 @@ export function createListener(model: Model, options: ListenOptions): Listener {
   const decider = createDecider(model, loudness, options.trace);
   const levelled = new Float32Array(HOP);
   let taken = 0;
+  let factor = 1;
   let steps = 0;
   let pushed = 0;
   let heard: Hearing[] = [];
@@ -84,8 +85,8 @@ export function createListener(model: Model, options: ListenOptions): Listener {
   function take(samples: Float32Array): void {
     for (let at = 0; at < samples.length; ) {
       const piece = samples.subarray(at, at + HOP - (taken % HOP));
+      if (taken % HOP === 0) factor = gain.factor();
       loudness.push(piece);
-      const factor = gain.factor();
       for (let i = 0; i < piece.length; i++) levelled[i] = (piece[i] as number) * factor;
       feature.push(levelled.subarray(0, piece.length), takeVector);
       at += piece.length;

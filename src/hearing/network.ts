@@ -92,7 +92,7 @@ function poolBands(row: Float32Array, channels: number, out: Float32Array, keep:
     for (let c = 0; c < channels; c++) {
       const low = row[2 * b * channels + c] as number;
       const high = row[(2 * b + 1) * channels + c] as number;
-      const larger = low > high ? low : high;
+      const larger = Math.max(low, high);
       const to = b * channels + c;
       out[to] = keep && (out[to] as number) > larger ? (out[to] as number) : larger;
     }
@@ -168,7 +168,7 @@ export function createNetwork(weights: NetworkWeights, engine: Engine = createEn
         const now = afterFifth[c] as number;
         const then = before[c] as number;
         before[c] = now;
-        afterFifth[c] = now > then ? now : then;
+        afterFifth[c] = Math.max(now, then);
       }
       last.run(afterFifth);
     },

@@ -102,7 +102,10 @@ function runsAbove(levels: Float32Array, bar: number): Run[] {
   levels.forEach((level, cell) => {
     if (level < bar) open = undefined;
     else if (open) open.to = cell + 1;
-    else runs.push((open = { from: cell, to: cell + 1 }));
+    else {
+      open = { from: cell, to: cell + 1 };
+      runs.push(open);
+    }
   });
   return runs;
 }
@@ -196,5 +199,3 @@ function withoutOffset(samples: Float32Array): Float32Array {
   const offset = samples.length === 0 ? 0 : sum / samples.length;
   return samples.map((sample) => sample - offset);
 }
-
-export const inspectTake = (take: Take): TakeReport => cutTake(take).report;

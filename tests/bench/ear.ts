@@ -33,7 +33,7 @@ const { values: flags } = parseArgs({
 
 const here = dirname(fileURLToPath(import.meta.url));
 const repo = join(here, '../..');
-const speech = process.env['STILLBEAT_SPEECH'] ?? join(repo, '../shared/speech');
+const speech = process.env.STILLBEAT_SPEECH ?? join(repo, '../shared/speech');
 
 /** Triples of words for `--digits rotate`: chosen by seed, so that no figure hangs on one choice of words. */
 const TRIPLES = ['257', '083', '194', '368', '916', '402', '519', '624', '785', '073', '841', '239', '650', '127', '498'];

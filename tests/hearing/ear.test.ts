@@ -1,8 +1,11 @@
 /** The ear as a trainer meets it: teach three words, talk, listen. Words are made by code; the network is not needed. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { enrol, inspectTake, type Model, type Take, type Teaching } from '../../src/hearing/enrol.ts';
-import { createListener, type Hearing } from '../../src/hearing/listen.ts';
+import type { Hearing } from '../../src/hearing/decide.ts';
+import { enrol, inspectTake, type Teaching } from '../../src/hearing/enrol.ts';
+import { createListener } from '../../src/hearing/listen.ts';
+import type { Model } from '../../src/hearing/model.ts';
+import type { Take } from '../../src/hearing/take.ts';
 import { type GlideName, noise, room, say } from './sounds.ts';
 
 const takes = (name: GlideName, count: number, first = 1, rateHz = 16_000): Take[] =>
@@ -53,7 +56,9 @@ test('three taught words are heard in order, and praise and the name of the dog 
 });
 
 test.each([8_000, 44_100, 48_000, 96_000])('a microphone at %i Hz hears the same words', (rate) => {
-  expect(wordsOf(hear(room(12, SESSION, rate), rate, Math.round(rate / 50))).map((w) => w.word)).toEqual(TAUGHT.map((s) => s.name));
+  expect(wordsOf(hear(room(12, SESSION, rate), rate, Math.round(rate / 50))).map((w) => w.word)).toEqual(
+    TAUGHT.map((s) => s.name),
+  );
 });
 
 test('the size of the blocks changes nothing but when a decision is out', () => {
@@ -65,7 +70,8 @@ test('the size of the blocks changes nothing but when a decision is out', () => 
 });
 
 test('times are stream times: a listener that starts at 100 s reports words after 100 s', () => {
-  const shift = (heard: readonly Hearing[], by: number): number[] => heard.map((h) => Math.round((h.startedAtS + by) * 1e4) / 1e4);
+  const shift = (heard: readonly Hearing[], by: number): number[] =>
+    heard.map((h) => Math.round((h.startedAtS + by) * 1e4) / 1e4);
   const track = room(12, SESSION);
   expect(shift(hear(track, 16_000, 320, 100), 0)).toEqual(shift(hear(track), 100));
 });
@@ -82,13 +88,22 @@ test('a model survives being cloned and sent to a worker', () => {
 
 test('noise, hum and silence are not words', () => {
   const hum = Float32Array.from({ length: 16_000 * 5 }, (_, i) => 0.3 * Math.sin((2 * Math.PI * 100 * i) / 16_000));
-  for (const track of [noise(16_000 * 10, 5, 0.05), noise(16_000 * 10, 6, 0.9), hum, new Float32Array(16_000 * 5), new Float32Array(16_000 * 3).fill(0.7)]) {
+  for (const track of [
+    noise(16_000 * 10, 5, 0.05),
+    noise(16_000 * 10, 6, 0.9),
+    hum,
+    new Float32Array(16_000 * 5),
+    new Float32Array(16_000 * 3).fill(0.7),
+  ]) {
     expect(wordsOf(hear(track))).toEqual([]);
   }
 });
 
 test('whatever the microphone delivers, nothing crashes and no word comes out of it', () => {
-  const sample = fc.oneof(fc.constantFrom(Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, 0, 1, -1, 1e30, -1e30), fc.float({ min: -1, max: 1, noNaN: true }));
+  const sample = fc.oneof(
+    fc.constantFrom(Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, 0, 1, -1, 1e30, -1e30),
+    fc.float({ min: -1, max: 1, noNaN: true }),
+  );
   const block = fc.array(sample, { maxLength: 700 }).map((a) => Float32Array.from(a));
   fc.assert(
     fc.property(fc.array(block, { maxLength: 30 }), (blocks) => {
@@ -129,7 +144,10 @@ test('the level says who speaks', () => {
 });
 
 test('without a usable take of every word nothing can be learnt, and it says which', () => {
-  const hollow = enrol({ words: { hold: takes('hold', 3), mark: [{ samples: new Float32Array(8_000), sampleRateHz: 16_000 }] }, talk: [] });
+  const hollow = enrol({
+    words: { hold: takes('hold', 3), mark: [{ samples: new Float32Array(8_000), sampleRateHz: 16_000 }] },
+    talk: [],
+  });
   expect(hollow).toMatchObject({ ok: false });
   expect(hollow.problems).toContainEqual({ kind: 'no-takes', word: 'mark' });
   expect(enrol({ words: {}, talk: [] }).problems).toEqual([{ kind: 'no-words' }]);
@@ -148,7 +166,10 @@ test('one take and no talk is enough to try, and the forecast says that it is li
 });
 
 test('two words that sound alike are reported with the other word', () => {
-  const enrolled = enrol({ ...TEACHING, words: { hold: takes('hold', 3), mark: takes('hold', 3, 60), lifted: takes('lifted', 3) } });
+  const enrolled = enrol({
+    ...TEACHING,
+    words: { hold: takes('hold', 3), mark: takes('hold', 3, 60), lifted: takes('lifted', 3) },
+  });
   if (!enrolled.ok) throw new Error('alike words can be enrolled');
   expect(enrolled.forecast.find((f) => f.word === 'hold')?.advice).toContainEqual({ kind: 'too-like', other: 'mark' });
 });
@@ -167,8 +188,14 @@ test('a take is inspected while teaching: length, level, clipping, cut off, too 
   expect(good.speechLengthS).toBeCloseTo(word.length / 16_000, 1);
   expect(good.speechStartsAtS).toBeCloseTo(0.25, 1);
   expect(good.levelDb).toBeCloseTo(20 * Math.log10(0.06), 0);
-  expect(inspectTake({ samples: around(word, 0, 8_000).subarray(1_600), sampleRateHz: 16_000 }).faults).toContain('cut-off-start');
-  expect(inspectTake({ samples: around(word, 8_000, 0).subarray(0, 14_000), sampleRateHz: 16_000 }).faults).toContain('cut-off-end');
-  expect(inspectTake({ samples: word.map((x) => Math.max(-1, Math.min(1, 40 * x))), sampleRateHz: 16_000 }).faults).toContain('clipped');
+  expect(inspectTake({ samples: around(word, 0, 8_000).subarray(1_600), sampleRateHz: 16_000 }).faults).toContain(
+    'cut-off-start',
+  );
+  expect(inspectTake({ samples: around(word, 8_000, 0).subarray(0, 14_000), sampleRateHz: 16_000 }).faults).toContain(
+    'cut-off-end',
+  );
+  expect(inspectTake({ samples: word.map((x) => Math.max(-1, Math.min(1, 40 * x))), sampleRateHz: 16_000 }).faults).toContain(
+    'clipped',
+  );
   expect(inspectTake({ samples: word.map((x) => x / 1_000), sampleRateHz: 16_000 }).faults).toContain('too-quiet');
 });

@@ -3,7 +3,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { loadWeights, packInstalledWeights, packageFolder } from '../../src/command/ear-weights.ts';
+import { loadWeights, packageFolder, packInstalledWeights } from '../../src/command/ear-weights.ts';
 import { createFusedFeature } from '../../src/hearing/feature-fused.ts';
 import { createScriptEngine, createWasmEngine } from '../../src/hearing/kernel.ts';
 import { createNetwork, EMBEDDING_DIMS, MIDDLE_DIMS } from '../../src/hearing/network.ts';

@@ -17,13 +17,16 @@ function resampled(samples: Float32Array, rateHz: number, blocks: readonly numbe
   return Float32Array.from(out);
 }
 
-test.each([8_000, 11_025, 22_050, 32_000, 44_100, 48_000, 96_000, 192_000])('a 700 Hz tone at %i Hz comes out in place and whole', (rate) => {
-  const out = resampled(tone(700, rate, rate / 4), rate, [128]);
-  expect(Math.abs(out.length - 4_000)).toBeLessThanOrEqual(1);
-  for (let i = 400; i < 3_600; i++) {
-    expect(Math.abs((out[i] as number) - 0.5 * Math.sin((2 * Math.PI * 700 * i) / 16_000))).toBeLessThan(1e-3);
-  }
-});
+test.each([8_000, 11_025, 22_050, 32_000, 44_100, 48_000, 96_000, 192_000])(
+  'a 700 Hz tone at %i Hz comes out in place and whole',
+  (rate) => {
+    const out = resampled(tone(700, rate, rate / 4), rate, [128]);
+    expect(Math.abs(out.length - 4_000)).toBeLessThanOrEqual(1);
+    for (let i = 400; i < 3_600; i++) {
+      expect(Math.abs((out[i] as number) - 0.5 * Math.sin((2 * Math.PI * 700 * i) / 16_000))).toBeLessThan(1e-3);
+    }
+  },
+);
 
 test('what lies above half the new rate is gone, not folded down into the voice', () => {
   const out = resampled(tone(11_000, 48_000, 24_000), 48_000, [960]);

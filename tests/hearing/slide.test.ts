@@ -17,7 +17,11 @@ function bestPath(distance: (i: number, j: number) => number, i: number, j: numb
   const known = memo.get(`${i}/${j}`);
   if (known) return known;
   const d = distance(i, j);
-  const from = (path: Path, weight: number): Path => ({ sum: path.sum + weight * d, weight: path.weight + weight, start: path.start });
+  const from = (path: Path, weight: number): Path => ({
+    sum: path.sum + weight * d,
+    weight: path.weight + weight,
+    start: path.start,
+  });
   const ways: Path[] =
     j === 0
       ? [{ sum: 2 * d, weight: 2, start: i }, from(bestPath(distance, i - 1, 0, memo), 1)]
@@ -89,7 +93,8 @@ test('the bank gives the weighted chord lengths that the formula gives', () => {
   );
   const vector = unit(9);
   bank.compare(vector);
-  const chord = (row: Float32Array, from: number, to: number): number => Math.sqrt(row.subarray(from, to).reduce((s, x, i) => s + (x - (vector[from + i] as number)) ** 2, 0));
+  const chord = (row: Float32Array, from: number, to: number): number =>
+    Math.sqrt(row.subarray(from, to).reduce((s, x, i) => s + (x - (vector[from + i] as number)) ** 2, 0));
   expect(bank.offsets).toEqual([0, 2]);
   rows.forEach((row, r) => {
     expect(bank.distances[r]).toBeCloseTo(chord(row, 0, 5) + 2 * chord(row, 5, 8), 4);

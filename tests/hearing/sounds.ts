@@ -51,8 +51,11 @@ export function say(name: GlideName, seed: number, rateHz = 16_000): Float32Arra
   const voiced = Math.round(lengthS * rateHz);
   const hiss = Math.round((glide.hissS ?? 0) * rateHz);
   const breath = noise(voiced + hiss, seed, 0.03);
-  const buzz = Float32Array.from({ length: voiced }, (_, i) => ((i * pitchHz) / rateHz) % 1 < pitchHz / rateHz ? 1 : 0).map((x, i) => x + (breath[i] as number));
-  const at = (k: 0 | 1) => (t: number) => (glide.from[k] + (glide.to[k] - glide.from[k]) * t) * (1 + 0.03 * (wobble[5 + k] as number));
+  const buzz = Float32Array.from({ length: voiced }, (_, i) => (((i * pitchHz) / rateHz) % 1 < pitchHz / rateHz ? 1 : 0)).map(
+    (x, i) => x + (breath[i] as number),
+  );
+  const at = (k: 0 | 1) => (t: number) =>
+    (glide.from[k] + (glide.to[k] - glide.from[k]) * t) * (1 + 0.03 * (wobble[5 + k] as number));
   const one = resonate(buzz, at(0), 80, rateHz);
   const two = resonate(buzz, at(1), 110, rateHz);
   const edge = 0.02 * rateHz;
@@ -76,7 +79,8 @@ export function room(lengthS: number, placed: readonly Placed[], rateHz = 16_000
   for (const { name, atS, seed } of placed) {
     const word = say(name, seed, rateHz);
     const from = Math.round(atS * rateHz);
-    for (let i = 0; i < word.length && from + i < track.length; i++) track[from + i] = (track[from + i] as number) + (word[i] as number);
+    for (let i = 0; i < word.length && from + i < track.length; i++)
+      track[from + i] = (track[from + i] as number) + (word[i] as number);
   }
   return track;
 }

@@ -83,7 +83,10 @@ export function readWeights(file: Uint8Array): { ok: true; weights: NetworkWeigh
 
 function cut(numbers: Float32Array): NetworkWeights {
   let at = 0;
-  const next = (count: number): Float32Array => numbers.slice(at, (at += count));
+  const next = (count: number): Float32Array => {
+    at += count;
+    return numbers.slice(at - count, at);
+  };
   const window = next(MEL_WINDOW);
   const mel = next(MEL_BINS * MEL_BANDS);
   const layers = LAYERS.map((layer) => {

@@ -82,9 +82,24 @@ test('the counts in the sentences are those of the machines', () => {
   expect(fewestToRaise(block(9, 10), 'handling')).toBe(10);
 });
 
-test('every rule on offer brings a row of evidence, a rule of one’s own brings none', () => {
-  for (const rule of CHOICES) expect(evidenceFor(rule), nameRule(rule)).not.toBeNull();
-  expect(evidenceFor(slide(8, 10))).toBeNull();
+test('every rule on offer brings our row of evidence and an earlier one, a rule of one’s own brings none', () => {
+  for (const rule of CHOICES) {
+    const [own, published] = evidenceFor(rule);
+    expect(own?.from, nameRule(rule)).toBe('own');
+    expect(['confirmed', 'first'], nameRule(rule)).toContain(published?.from);
+  }
+  expect(evidenceFor(slide(8, 10))).toEqual([]);
+});
+
+test('both comparisons agree that four of five is the quickest to raise too early and the hardest on the dog', () => {
+  for (const from of [0, 1]) {
+    const rows = CHOICES.flatMap((rule) => evidenceFor(rule)[from] ?? []);
+    const fast = evidenceFor(slide(4, 5))[from];
+    expect(rows).toHaveLength(CHOICES.length);
+    expect(Math.max(...rows.map(({ earlyRaises }) => earlyRaises))).toBe(fast?.earlyRaises);
+    expect(Math.max(...rows.map(({ lifts }) => lifts))).toBe(fast?.lifts);
+    expect(Math.min(...rows.map(({ reachTop }) => reachTop))).toBe(fast?.reachTop);
+  }
 });
 
 test('four of five raises a dog that truly keeps seven of ten twice as often as steady does', () => {

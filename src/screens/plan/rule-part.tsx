@@ -2,6 +2,7 @@
 import { useId } from 'react';
 import {
   CHOICES,
+  type Evidence,
   evidenceFor,
   explainRule,
   type KOfMRule,
@@ -160,17 +161,19 @@ function Why({ rule }: { rule: SessionRule }) {
       <summary>How it counts, and what speaks for it</summary>
       <div className="stack">
         <p>{explainRule(rule)}</p>
-        {evidence ? (
-          <p>
-            Of 1000 simulated dogs {Math.round(1000 * evidence.reachTop)} reach the top, after {evidence.reps} reps and{' '}
-            {evidence.lifts} lifts on average; {(100 * evidence.earlyRaises).toFixed(1)} of 100 raises come too early. Invented
-            dogs rank rules; they say nothing about yours.
-          </p>
-        ) : (
-          <p>Nobody has compared this rule on simulated dogs. The chart is exact all the same.</p>
-        )}
+        {evidence.length === 0 ? <p>Nobody has compared this rule on invented dogs. The chart is exact all the same.</p> : null}
+        {evidence.map((each) => (
+          <p key={each.from}>{sayEvidence(each)}</p>
+        ))}
+        {evidence.length === 0 ? null : <p>Invented dogs rank rules; they say nothing about yours.</p>}
         <p className="soft">{explainRule(USUAL_PERCENTILE)}</p>
       </div>
     </details>
   );
+}
+
+function sayEvidence({ from, reachTop, reps, lifts, earlyRaises }: Evidence): string {
+  const who = from === 'own' ? '1000 invented dogs trained by this app' : '1000 other invented dogs, with fewer half steps,';
+  const early = (100 * earlyRaises).toFixed(1);
+  return `Of ${who} ${Math.round(1000 * reachTop)} reach the top, after ${reps} reps and ${lifts} lifts on average; ${early} of 100 raises come too early.`;
 }

@@ -159,6 +159,8 @@ function bySurvival(atLeast: number): () => Trial {
 
 /** The next duration step that was not shown to last already. */
 function farther(call: Call, { steps }: Standing, lasts: (holdForS: number) => boolean): Call {
+  // A raise by half is careful for a reason of its own.
+  if (call.inserted) return call;
   const from = indexOfStep(steps, call.toStepId);
   const next = steps.findIndex((step, i) => i >= from && !(step.kind === 'duration' && lasts(step.holdForS)));
   const to = steps[Math.max(from, next)];

@@ -17,12 +17,19 @@ export const USUAL_KEYS: KeyBindings = {
   '+': 'harder',
 };
 
-/** The bindings with one word moved to another key; that key loses what it meant, the word keeps no other key. */
+/** Keys a word may have at once: a pedal, and the keyboard too. */
+const KEYS_A_WORD = 2;
+
+/** The bindings with one more key for a word; that key loses what it meant, and of the word's other keys the latest stays. */
 export function bindKey(bindings: KeyBindings, key: string, word: Word): KeyBindings {
-  const others = Object.entries(bindings).filter(([each, means]) => each !== key && means !== word);
+  const kept = keysFor(bindings, word)
+    .filter((each) => each !== key)
+    .slice(1 - KEYS_A_WORD);
+  const others = Object.entries(bindings).filter(([each, means]) => each !== key && (means !== word || kept.includes(each)));
   return Object.fromEntries([...others, [key, word]]);
 }
 
-export function keyFor(bindings: KeyBindings, word: Word): string | null {
-  return Object.entries(bindings).find(([, means]) => means === word)?.[0] ?? null;
+/** In the order in which they were bound. */
+export function keysFor(bindings: KeyBindings, word: Word): readonly string[] {
+  return Object.entries(bindings).flatMap(([key, means]) => (means === word ? [key] : []));
 }

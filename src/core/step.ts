@@ -130,12 +130,14 @@ function draftsForWord(state: SessionState, heard: Heard): readonly Draft<Sessio
   }
 }
 
-/** Two reports of one word, closer than this by their onsets, are one word, s: nobody says it twice so fast. */
+/** Two reports of one word by ear, closer than this by their onsets, are one word, s: nobody says it twice so fast. */
 const SAME_WORD_S: Seconds = 0.3;
 
 /** A word that two ears heard, or one ear twice, is one event. */
 function isHeardAlready({ lastHeard }: SessionState, heard: Heard): boolean {
-  if (!lastHeard || lastHeard.word !== heard.word || lastHeard.by === 'button' || heard.by === 'button') return false;
+  // A hand may press twice as fast as that, and means it.
+  const byHand = (by: Heard['by']) => by === 'button' || by === 'key';
+  if (!lastHeard || lastHeard.word !== heard.word || (byHand(lastHeard.by) && byHand(heard.by))) return false;
   return Math.abs(heard.startedAtS - lastHeard.startedAtS) < SAME_WORD_S;
 }
 

@@ -90,13 +90,13 @@ export function sayTrials({ kept, trials }: Tally): string {
   return `${kept} of ${trials} ${trials === 1 ? 'trial' : 'trials'} kept.`;
 }
 
-/** "2 lifts, both at 5 s." · "3 lifts: 2 at 5 s, 1 at 3 s." */
+/** "2 lifts, both on the 5 s step." · "3 lifts: 2 on the 5 s step, 1 on the 3 s step." */
 export function sayLifts({ lifts, trials }: Tally): string | null {
   if (trials === 0) return null;
   if (lifts.length === 0) return `No lift in ${count(trials, 'trial')}.`;
   const places = countBy(lifts.map(({ step }) => shortStep(step)));
   const [first] = places;
-  if (places.length === 1 && first) return `${count(first.n, 'lift')}, ${ALL_OF[first.n] ?? 'all '}at ${first.name}.`;
+  if (places.length === 1 && first) return `${count(first.n, 'lift')}, ${ALL_OF[first.n] ?? 'all '}${onStep(first.name)}.`;
   return `${lifts.length} lifts: ${sayPlaces(places)}.`;
 }
 
@@ -105,9 +105,15 @@ function sayPlaces(places: readonly { readonly name: string; readonly n: number 
   const said = places.slice(0, places.length === 4 ? 4 : 3);
   const others = places.slice(said.length);
   const rest = others.reduce((sum, { n }) => sum + n, 0);
-  return [...said.map(({ name, n }) => `${n} at ${name}`), ...(rest ? [`${rest} on ${others.length} other steps`] : [])].join(
-    ', ',
-  );
+  return [
+    ...said.map(({ name, n }) => `${n} ${onStep(name)}`),
+    ...(rest ? [`${rest} on ${others.length} other steps`] : []),
+  ].join(', ');
+}
+
+/** "on the 5 s step": the step's seconds, not the seconds held. */
+function onStep(name: string): string {
+  return name.endsWith(' s') ? `on the ${name} step` : `on ${name}`;
 }
 
 const ALL_OF: Readonly<Record<number, string>> = { 1: '', 2: 'both ' };

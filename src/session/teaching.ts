@@ -19,7 +19,7 @@ export type TeachingState =
   | { readonly kind: 'working' };
 
 /** What the model of this handler's words promises; null: nothing taught yet. */
-export type Taught = { readonly enrolled: Enrolled; readonly takes: number } | null;
+export type Taught = { readonly enrolled: Enrolled; readonly takes: number; readonly talk: number } | null;
 
 export interface TeachingParts {
   readonly ear: Pick<OwnWords, 'teach' | 'idle' | 'enrol'>;
@@ -51,7 +51,7 @@ export function createTeaching({ ear, keeper, handler, show }: TeachingParts): T
   };
   const refresh = async () => {
     const { words, talk, takes } = teachingOf(keeper.library(), handler());
-    taught = takes === 0 ? null : { enrolled: await ear.enrol({ words, talk }), takes };
+    taught = takes === 0 ? null : { enrolled: await ear.enrol({ words, talk }), takes, talk: talk.length };
     show(state, taught);
     return taught;
   };

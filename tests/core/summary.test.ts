@@ -51,13 +51,13 @@ describe('what was kept', () => {
 
 describe('lifts are said with their place', () => {
   test('none', () => expect(sayLifts(heapsOf('kk kk'))).toBe('No lift in 2 trials.'));
-  test('one', () => expect(sayLifts(heapsOf('kk kl'))).toBe('1 lift, at 3 s.'));
-  test('two at one step', () => expect(sayLifts(heapsOf('kk lkkkl'))).toBe('2 lifts, both at 3 s.'));
-  test('three at one step', () => expect(sayLifts(heapsOf('kk lkkklkkl'))).toBe('3 lifts, all at 3 s.'));
+  test('one', () => expect(sayLifts(heapsOf('kk kl'))).toBe('1 lift, on the 3 s step.'));
+  test('two at one step', () => expect(sayLifts(heapsOf('kk lkkkl'))).toBe('2 lifts, both on the 3 s step.'));
+  test('three at one step', () => expect(sayLifts(heapsOf('kk lkkklkkl'))).toBe('3 lifts, all on the 3 s step.'));
   test('at several steps, most first', () =>
-    expect(sayLifts(heapsOf('kk l kkkkk kkkkk ll'))).toMatch(/^3 lifts: 2 at 4 s, 1 at 3 s\.$/));
+    expect(sayLifts(heapsOf('kk l kkkkk kkkkk ll'))).toMatch(/^3 lifts: 2 on the 4 s step, 1 on the 3 s step\.$/));
   test('at a handling, by its name', () =>
-    expect(sayLifts(heapsOf('kk l', 'paw-touch'))).toBe('1 lift, at “Touch the top of the paw”.'));
+    expect(sayLifts(heapsOf('kk l', 'paw-touch'))).toBe('1 lift, on “Touch the top of the paw”.'));
   test('without a trial, not at all', () => expect(sayLifts(heapsOf('kk'))).toBeNull());
 });
 

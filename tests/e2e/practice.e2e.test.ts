@@ -13,7 +13,7 @@ beforeEach(async () => {
 afterEach(() => app.close());
 
 const seconds = () => app.page.getByLabel('Seconds held').locator('output');
-const says = (text: string) => app.page.locator('p[role=status]', { hasText: text }).waitFor();
+const says = (text: string) => app.page.locator('[role=status]', { hasText: text }).first().waitFor();
 
 test('five kept raise, two lifts running halve the step, and undo takes it all back', async () => {
   await startPractice(app.page, inject('appUrl'));

@@ -1,6 +1,6 @@
 /** Keys, pedals and remotes: what a press means, and what is none of our business. */
 import { afterEach, expect, test } from 'vitest';
-import { bindKey, keyFor, USUAL_KEYS } from '../../src/core/key-bindings.ts';
+import { bindKey, keysFor, USUAL_KEYS } from '../../src/core/key-bindings.ts';
 import type { Heard } from '../../src/core/word.ts';
 import { listenToKeys, nextKey } from '../../src/ears/keys.ts';
 
@@ -24,11 +24,11 @@ test('H, M and L are hold, mark and lifted, shifted or not', () => {
   expect(heard.every(({ by, confidence }) => by === 'key' && confidence === 1)).toBe(true);
 });
 
-test('a pedal that sends PageDown can be hold', () => {
+test('a pedal that sends PageDown can be hold, beside the key', () => {
   const heard = listening(bindKey(USUAL_KEYS, 'PageDown', 'hold'));
   expect(press('PageDown')).toBe(false);
   press('h');
-  expect(heard.map(({ word }) => word)).toEqual(['hold']);
+  expect(heard.map(({ word }) => word)).toEqual(['hold', 'hold']);
 });
 
 test('a held key is one word, a shortcut of the browser is none', () => {
@@ -50,8 +50,13 @@ test('what is typed into a note is not a word', () => {
 
 test('binding a key takes it from the word that had it', () => {
   const bound = bindKey(USUAL_KEYS, 'm', 'hold');
-  expect(keyFor(bound, 'hold')).toBe('m');
-  expect(keyFor(bound, 'mark')).toBeNull();
+  expect(keysFor(bound, 'hold')).toEqual(['h', 'm']);
+  expect(keysFor(bound, 'mark')).toEqual([]);
+});
+
+test('a word has two keys at most: a third takes the place of the first', () => {
+  const bound = bindKey(bindKey(USUAL_KEYS, 'PageDown', 'hold'), 'ArrowUp', 'hold');
+  expect(keysFor(bound, 'hold')).toEqual(['PageDown', 'ArrowUp']);
 });
 
 test('pressing what one wants to use binds it; Escape gives up, and the press means nothing else', () => {

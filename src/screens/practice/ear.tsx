@@ -1,24 +1,36 @@
 /** What the ear is doing, always visible, in words and shape. */
 import type { SessionState } from '../../core/fold.ts';
 import { useApp } from '../app-context.tsx';
+import { Level } from '../parts/level.tsx';
 import css from './ear.module.css';
 import { type EarShape, sayEar } from './ear-words.ts';
+import { useUnsure } from './use-clock.ts';
 
 export function Ear({ live }: { live: SessionState }) {
   const ear = useApp((state) => state.ear);
   const taught = useApp((state) => state.taught?.enrolled.ok ?? false);
   const paused = live.phase.phase === 'paused';
-  const unsure = live.lastUnsure !== null;
+  const unsure = useUnsure(live);
   const saying = sayEar(ear, taught);
-  const short = paused ? 'Paused' : unsure && saying.shape === 'hears' ? 'Unsure: say it again' : saying.short;
+  const short = paused ? 'Paused' : unsure && saying.shape === 'hears' ? 'Unsure' : saying.short;
   return (
     <>
       <div className={css.ear} role="status">
         <EarMark shape={paused ? 'waits' : saying.shape} />
-        <strong>{short}</strong>
+        <strong className={css.short}>{short}</strong>
+        {saying.shape === 'hears' && !paused ? <Voice /> : null}
       </div>
       {saying.help && !paused ? <p className={css.help}>{saying.help}</p> : null}
     </>
+  );
+}
+
+/** That sound comes in at all: a bar that moves with it. */
+function Voice() {
+  return (
+    <span className={css.voice}>
+      <Level />
+    </span>
   );
 }
 

@@ -3,6 +3,7 @@ import { useCallback } from 'react';
 import type { SessionState } from '../../core/fold.ts';
 import { useIntents } from '../app-context.tsx';
 import css from './last-word.module.css';
+import { sayWord } from './says.ts';
 import { useClock } from './use-clock.ts';
 
 /** How long a heard word stays on the screen, s (DESIGN). The undo stays while it can still be meant. */
@@ -16,7 +17,7 @@ export function LastWord({ live }: { live: SessionState }) {
   return (
     <div className={css.last}>
       <span className={css.word} data-fresh={fresh}>
-        {fresh && lastHeard ? `“${lastHeard.word}”` : ''}
+        {fresh && lastHeard ? `“${sayWord(lastHeard.word)}”` : ''}
       </span>
       <button type="button" className={css.undo} disabled={!lastHeard} onClick={() => say('undo')}>
         Undo

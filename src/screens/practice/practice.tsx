@@ -2,18 +2,18 @@
 import { useCallback, useEffect } from 'react';
 import { Link, useLocation } from 'wouter';
 import { stepOf } from '../../core/criterion.ts';
-import type { Rep, SessionState } from '../../core/fold.ts';
+import type { SessionState } from '../../core/fold.ts';
 import type { Step } from '../../core/plan.ts';
-import { sayCall, sayOutcome, sayQuestion } from '../../core/sentences.ts';
 import { useApp, useIntents } from '../app-context.tsx';
 import { Stairs } from '../picture/stairs.tsx';
 import { Ear } from './ear.tsx';
 import { Flash } from './flash.tsx';
 import { LastWord } from './last-word.tsx';
 import css from './practice.module.css';
+import { whatToSay } from './says.ts';
 import { Tally } from './tally.tsx';
 import { Tread } from './tread.tsx';
-import { useClock } from './use-clock.ts';
+import { useClock, useUnsure } from './use-clock.ts';
 
 export function Practice() {
   const live = useApp((state) => state.live);
@@ -72,8 +72,27 @@ function StepLine({ live }: { live: SessionState }) {
   const { warmUp } = live.standing;
   return (
     <div className={css.step}>
-      <h1>{step.title}</h1>
-      {warmUp ? <p className="soft">Warm-up, not counted: {warmUp.left} to go</p> : <Extent step={step} />}
+      <div>
+        <h1>{step.title}</h1>
+        {warmUp ? <p className="soft">Warm-up, not counted: {warmUp.left} to go</p> : <Extent step={step} />}
+      </div>
+      <Overrule live={live} />
+    </div>
+  );
+}
+
+/** The handler overrules the engine; never during a hold. */
+function Overrule({ live }: { live: SessionState }) {
+  const { say } = useIntents();
+  const waiting = live.phase.phase === 'waiting';
+  return (
+    <div className={css.overrule}>
+      <button type="button" aria-label="Easier step" disabled={!waiting} onClick={() => say('easier')}>
+        −
+      </button>
+      <button type="button" aria-label="Harder step" disabled={!waiting} onClick={() => say('harder')}>
+        +
+      </button>
     </div>
   );
 }
@@ -101,30 +120,17 @@ function Count({ live }: { live: SessionState }) {
   );
 }
 
-/** One thing at a time, the most urgent first: a question, the engine's call, what to do next. */
+/** One thing at a time, the most urgent first. */
 function Says({ live }: { live: SessionState }) {
+  const hears = useApp((state) => state.ear.state === 'listening');
+  const unsure = useUnsure(live);
+  const { headline, detail } = whatToSay(live, { unsure, hears });
   return (
-    <p className={css.saying} role="status">
-      {whatToSay(live)}
-    </p>
+    <div className={css.says} role="status">
+      <p className={css.headline}>{headline}</p>
+      <p className={css.detail}>{detail}</p>
+    </div>
   );
-}
-
-function whatToSay(live: SessionState): string {
-  const { phase, question, lastUnsure, reps, standing } = live;
-  if (phase.phase === 'paused') return 'Paused. Nothing you say counts now. Tap “Go on” when you are ready.';
-  if (question) return sayQuestion(question);
-  if (lastUnsure) return `Unsure: ${lastUnsure.nearest.map(({ word }) => word).join(' or ')}? Say it again.`;
-  if (phase.phase === 'holding') return caution(live) ?? '';
-  const last = reps.at(-1);
-  if (!last) return caution(live) ?? 'Say your hold word when the dog settles.';
-  return [sayOutcome(last.outcome, last.voidReason), ...last.calls.map((call) => sayCall(call, standing.steps))].join(' · ');
-}
-
-/** Before the first rep on a step that has one. */
-function caution({ standing, reps }: SessionState): string | undefined {
-  const step = stepOf(standing);
-  return reps.some((rep: Rep) => rep.step.id === step.id) ? undefined : step.caution;
 }
 
 function Strip({ live }: { live: SessionState }) {

@@ -7,7 +7,8 @@ import css from './tread.module.css';
 
 export function Tread({ step, sinceS, last }: { step: Step; sinceS: number | null; last: Rep | null }) {
   const wantedS = criterionS(step);
-  const lengthS = Math.max(1, wantedS);
+  // Paid at once has no length of its own: it is drawn as a second.
+  const lengthS = wantedS || 1;
   const bar = useRef<SVGRectElement>(null);
   const { sessionS } = useIntents();
   const stillS = last ? last.heldForS : 0;

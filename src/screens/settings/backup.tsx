@@ -19,6 +19,7 @@ export function Backup() {
   const add = async (event: ChangeEvent<HTMLInputElement>) => {
     const [file] = event.target.files ?? [];
     if (!file) return;
+    setSaid('Reading…');
     const result = await importAll(await file.text());
     setSaid(
       result.ok

@@ -1,6 +1,6 @@
 /** Settings: cues, when to stop, keys and pedals. */
 import { useEffect, useState } from 'react';
-import { keyFor } from '../../core/key-bindings.ts';
+import { keysFor, USUAL_KEYS } from '../../core/key-bindings.ts';
 import { settingsOf } from '../../core/settings.ts';
 import type { Word } from '../../core/word.ts';
 import type { CueMode, SoundName } from '../../session/app-state.ts';
@@ -174,10 +174,24 @@ const BINDABLE: readonly (readonly [Word, string])[] = [
 ];
 
 function Keys() {
+  const { keys } = useSettings();
+  const { saveSettings } = useIntents();
+  const without = BINDABLE.filter(([word]) => keysFor(keys, word).length === 0).map(([word]) => word);
   return (
     <section className="stack">
       <h2>Keys, pedals and remotes</h2>
-      <p className="soft">They are keyboards to the phone. Tap a word, then press what you want to use for it.</p>
+      <p className="soft">
+        They are keyboards to the phone. Tap the box beside a word, then press what you want to use for it; a word has two at
+        most.
+      </p>
+      {without.length > 0 ? (
+        <p role="status">
+          Without a key now: {without.join(', ')}. A key means one word only.{' '}
+          <button type="button" className="plain" onClick={() => void saveSettings({ keys: USUAL_KEYS })}>
+            The usual keys again
+          </button>
+        </p>
+      ) : null}
       <ul className={css.keys}>
         {BINDABLE.map(([word, title]) => (
           <KeyLine key={word} word={word} title={title} />
@@ -196,8 +210,12 @@ function KeyLine({ word, title }: { word: Word; title: string }) {
     <li className={css.key}>
       <span>{title}</span>
       <button type="button" aria-label={`${title}: press to choose a key`} onClick={() => setWaiting(true)}>
-        {waiting ? 'Press it now…' : (keyFor(keys, word)?.toUpperCase() ?? 'none')}
+        {waiting ? 'Press it now…' : sayKeys(keysFor(keys, word))}
       </button>
     </li>
   );
+}
+
+function sayKeys(keys: readonly string[]): string {
+  return keys.length === 0 ? 'none' : keys.map((key) => (key.length === 1 ? key.toUpperCase() : key)).join(', ');
 }

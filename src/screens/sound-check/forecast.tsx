@@ -8,7 +8,7 @@ export function Forecast() {
   const working = useApp((state) => state.teaching.kind === 'working');
   if (working) return <p role="status">Working out what it can tell apart…</p>;
   if (!taught) return null;
-  const { enrolled } = taught;
+  const { enrolled, talk } = taught;
   return (
     <section className="stack" aria-live="polite">
       <h2>What to expect</h2>
@@ -16,10 +16,17 @@ export function Forecast() {
         <ul className={css.forecast}>
           {enrolled.forecast.map((each) => (
             <li key={each.word}>
-              <strong>{each.word}</strong> {sayForecast(each)} {each.advice.map(sayAdvice).join(' ')}
+              <strong>{each.word}</strong> {sayForecast(each, talk)}{' '}
+              {each.advice
+                .filter(({ kind }) => kind !== 'too-little-talk')
+                .map(sayAdvice)
+                .join(' ')}
             </li>
           ))}
         </ul>
+      ) : null}
+      {enrolled.ok && enrolled.forecast.some(({ advice }) => advice.some(({ kind }) => kind === 'too-little-talk')) ? (
+        <p>{sayAdvice({ kind: 'too-little-talk', takes: talk })}</p>
       ) : null}
       {enrolled.problems.length > 0 ? (
         <ul className={css.forecast}>

@@ -2,7 +2,7 @@
 import { type ChangeEvent, useState } from 'react';
 import type { Take } from '../../core/library.ts';
 import { useApp, useIntents } from '../app-context.tsx';
-import { Level } from './level.tsx';
+import { Level } from '../parts/level.tsx';
 import css from './sound-check.module.css';
 import { sayReport } from './take-words.ts';
 

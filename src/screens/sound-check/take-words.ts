@@ -24,10 +24,12 @@ export function sayReport({ caught, report }: CaughtTake): string {
   return fault ? `Heard, but ${FAULTS[fault]}.` : 'Kept. Again, the same way.';
 }
 
-export function sayForecast({ takes, expectedMissShare, expectedFalseShare }: Forecast): string {
-  const misses = Math.round(20 * expectedMissShare);
-  const wrong = Math.round(20 * expectedFalseShare);
-  return `From ${takes} takes: about ${misses} of 20 may need saying again, about ${wrong} of 20 other words may be taken for it.`;
+/** A rehearsal on so few takes promises little: half a miss in one more is added to each share (as a Jeffreys prior does). */
+export function sayForecast({ takes, expectedMissShare, expectedFalseShare }: Forecast, talkTakes: number): string {
+  const of20 = (share: number, n: number) => Math.round((20 * (share * n + 0.5)) / (n + 1));
+  const misses = `${of20(expectedMissShare, takes)} of 20 may need saying again`;
+  const wrong = `${of20(expectedFalseShare, talkTakes)} of 20 other words may be taken for it`;
+  return `About ${misses}, about ${wrong} (rehearsed on ${takes} takes and ${talkTakes} pieces of talk).`;
 }
 
 export function sayAdvice(advice: Advice): string {

@@ -1,6 +1,6 @@
 /** The level of the microphone, as a bar: grey room, dark voice. */
 import { useApp } from '../app-context.tsx';
-import css from './sound-check.module.css';
+import css from './level.module.css';
 
 /** The quietest level drawn, dB re full scale. */
 const LOWEST_DB = -70;

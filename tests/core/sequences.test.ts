@@ -76,7 +76,7 @@ const TABLE: readonly (readonly [title: string, script: string, told: string])[]
   ],
   ['easier in a hold waits until the hold is over', 'hold@1 easier@2', 'holding, asks: not-during-a-hold'],
   ['harder between reps goes one up', 'harder@1', 'waiting, on hold-4'],
-  ['a word reported twice for the same moment is one word', 'harder@1 harder@1', 'waiting, on hold-4'],
+  ['a key pressed twice as fast as can be is pressed twice', 'harder@1 harder@1', 'waiting, on hold-5'],
   ['harder and easier are back where they were', 'harder@1 easier@2', 'waiting'],
   ['easier on the lowest step is nothing', 'easier@1 easier@2', 'waiting'],
   [
@@ -118,6 +118,13 @@ test('the half step is gone from the ladder once the lift that caused it is undo
   const split = play('harder@1 hold@2 lifted@3 hold@5 lifted@6');
   expect(split.state.standing.steps).toHaveLength(PLAN.steps.length + 1);
   expect(say(split, 'undo', 7).state.standing.steps).toEqual(PLAN.steps);
+});
+
+test('a word that two ears report for one moment is one word', () => {
+  const heard = { word: 'harder', startedAtS: 1, endedAtS: 1.4, decidedAtS: 1.6, confidence: 0.9 } as const;
+  const once = feed(open(sessionStart(PLAN)), { kind: 'heard', heard: { ...heard, by: 'own-words' } });
+  const twice = feed(once, { kind: 'heard', heard: { ...heard, startedAtS: 1.1, by: 'platform' } });
+  expect(tell(twice)).toBe('waiting, on hold-4');
 });
 
 test('words that come late count by when they were begun, not by when they were understood', () => {

@@ -168,6 +168,9 @@ export default defineConfig({
     // A worklet inlined as data: would break the policy above.
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    // A person who starts the app wants its address, not the build's diary.
+    chunkSizeWarningLimit: 700,
+    rolldownOptions: { checks: { pluginTimings: false } },
   },
   worker: { format: 'es' },
   server: { headers: headers(DEVELOPMENT_POLICY), ...certificate() },

@@ -38,7 +38,7 @@ export function Backup() {
         <button type="button" onClick={() => void save()}>
           Save a copy
         </button>
-        <label className="row">
+        <label className="stack">
           Add from a copy
           <input type="file" accept="application/json,.json" onChange={(event) => void add(event)} />
         </label>

@@ -35,8 +35,11 @@ async function readSession({ store, use, writer }: Rooms, sessionId: string): Pr
   return folded.ok ? folded.state : null;
 }
 
-function nextAfter({ parts }: Rooms, state: SessionState): NextStart {
-  return nextStart(state.standing, endedOnLift(state), daysBetween(state.log.at(-1)?.at ?? state.startedAt, parts.wall.now()));
+/** On the plan as it stands now: it may have been edited since. */
+function nextAfter({ parts, keeper }: Rooms, state: SessionState): NextStart {
+  const days = daysBetween(state.log.at(-1)?.at ?? state.startedAt, parts.wall.now());
+  const plan = keeper.library().plans.find(({ id }) => id === state.start.planId);
+  return nextStart(state.standing, endedOnLift(state), days, plan);
 }
 
 export async function startOf(rooms: Rooms, planId: string): Promise<NextStart | null> {

@@ -1,6 +1,8 @@
 /** Opens, goes on with and closes a session, and routes to it what was heard by ear, key or button. */
 
 import type { SessionState } from '../core/fold.ts';
+import { planAfter } from '../core/next-start.ts';
+import { ruleOf } from '../core/rule.ts';
 import { settingsOf } from '../core/settings.ts';
 import { type Heard, isWord, type Unsure, type Word } from '../core/word.ts';
 import { pressed } from '../ears/keys.ts';
@@ -65,7 +67,7 @@ async function beginSession(rooms: Rooms, planId: string): Promise<void> {
   const { limits, handler, place } = settingsOf(library);
   await rooms.practice.begin({
     ...{ dogId: plan.dogId, dogName, planId, planTitle: plan.title, position: plan.position },
-    ...{ steps, startStepId, carried, limits, handler, place, rule: 'steady' },
+    ...{ steps, startStepId, carried, limits, handler, place, rule: ruleOf(plan.rule) },
   });
 }
 
@@ -86,9 +88,19 @@ async function closePractice(rooms: Rooms): Promise<void> {
   room.calls.silence();
   ear.close();
   parts.wakeLock.release();
+  await keepSplits(rooms);
   await showHeads(rooms);
   // The first saved session is when it becomes worth keeping; the browser may ask the handler.
   void parts.askToPersist().then((persistence) => rooms.use.setState({ persistence }));
   const id = practice.state()?.log[0]?.session;
   if (id) await openReview(rooms, id);
+}
+
+/** The half steps that a session put in belong to the plan from now on; they can be taken out there. */
+async function keepSplits({ practice, keeper }: Rooms): Promise<void> {
+  const state = practice.state();
+  const plan = keeper.library().plans.find(({ id }) => id === state?.start.planId);
+  if (!state || !plan) return;
+  const after = planAfter(plan, state.standing);
+  if (after.steps.length > plan.steps.length) await keeper.keep({ type: 'plan-saved', body: after });
 }

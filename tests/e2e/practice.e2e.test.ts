@@ -91,7 +91,10 @@ test('a name with a tag in it is a name', async () => {
   await app.page.getByRole('button', { name: 'Add your dog' }).click();
   const name = '<img src=x onerror=alert(1)> Ø';
   await app.page.getByLabel('Name').fill(name);
-  await app.page.getByRole('button', { name: /^Add, with/ }).click();
+  await app.page.getByRole('button', { name: 'Add, and choose a plan' }).click();
+  await app.page.getByRole('button', { name: 'Keep this plan' }).click();
+  await app.page.getByText(name).first().waitFor();
+  await app.page.getByRole('link', { name: 'Dogs' }).click();
   await app.page.getByRole('heading', { name }).waitFor();
   expect(await app.page.locator('main img').count()).toBe(0);
 });

@@ -1,11 +1,12 @@
-/** Adds a dog of the handler's own, with a ready ladder that can be changed later. */
+/** Adds a dog of the handler's own, and leads on to its first plan. */
 import { type FormEvent, useState } from 'react';
-import { useApp, useIntents } from '../app-context.tsx';
+import { useLocation } from 'wouter';
+import { useIntents } from '../app-context.tsx';
 import css from './home.module.css';
 
 export function AddDog() {
-  const { saveDog, savePlan, newId } = useIntents();
-  const ready = useApp((state) => state.library.plans[0]);
+  const { saveDog, newId } = useIntents();
+  const [, go] = useLocation();
   const [open, setOpen] = useState(false);
   const add = async (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
@@ -13,11 +14,9 @@ export function AddDog() {
     const name = String(form.get('name') ?? '')
       .trim()
       .normalize('NFC');
-    if (!name || !ready) return;
-    const id = newId();
-    await saveDog({ id, name, notes: String(form.get('notes') ?? '').trim(), invented: false });
-    await savePlan({ ...ready, id: newId(), dogId: id });
-    setOpen(false);
+    if (!name) return;
+    await saveDog({ id: newId(), name, notes: String(form.get('notes') ?? '').trim(), invented: false });
+    go('/plan/new');
   };
   if (!open)
     return (
@@ -45,7 +44,7 @@ export function AddDog() {
       </p>
       <div className="row">
         <button type="submit" className="primary">
-          Add, with the ladder “{ready?.title}”
+          Add, and choose a plan
         </button>
         <button type="button" onClick={() => setOpen(false)}>
           Not now

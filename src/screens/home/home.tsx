@@ -79,6 +79,11 @@ function DogPlans({ dog }: { dog: Dog }) {
       {plans.map((plan) => (
         <PlanLine key={plan.id} plan={plan} />
       ))}
+      {plans.length === 0 ? (
+        <Link href="/plan/new" className="button primary">
+          Choose a plan for {dog.name}
+        </Link>
+      ) : null}
     </section>
   );
 }

@@ -54,7 +54,7 @@ export function NewPlan() {
         onChoose={setPosition}
       />
       <Choices
-        legend="Place"
+        legend="Body area"
         options={HANDLED_AREAS.map((key) => [key, AREA_NAMES[key]] as const)}
         value={area}
         onChoose={setArea}

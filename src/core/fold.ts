@@ -40,7 +40,7 @@ export interface SessionState {
 
 /** A log that no session can be made of. The caller shows it; nothing is dropped. */
 export interface BadLog {
-  readonly kind: 'empty' | 'no-start' | 'two-starts';
+  readonly kind: 'empty' | 'no-start' | 'two-starts' | 'unknown-step';
   readonly at: string;
 }
 
@@ -64,8 +64,22 @@ export function fold(log: readonly SessionEvent[]): { ok: true; state: SessionSt
   if (first.type !== 'session-started') return { ok: false, problem: { kind: 'no-start', at: first.id } };
   const second = rest.find((event) => event.type === 'session-started');
   if (second) return { ok: false, problem: { kind: 'two-starts', at: second.id } };
+  const astray = strayStep(first, rest);
+  if (astray !== null) return { ok: false, problem: { kind: 'unknown-step', at: astray } };
   const state = standingEvents(rest).reduce(reduce, begin(first));
   return { ok: true, state: { ...state, log } };
+}
+
+/** The event that names a step which its ladder never had: an import may hold one, a session of ours cannot. */
+function strayStep(start: SessionEvent & { type: 'session-started' }, rest: readonly SessionEvent[]): string | null {
+  const known = new Set(start.body.steps.map(({ id }) => id));
+  if (!known.has(start.body.startStepId)) return start.id;
+  for (const event of rest) {
+    if (event.type !== 'called') continue;
+    if (event.body.inserted) known.add(event.body.inserted.id);
+    if (!known.has(event.body.toStepId) || !known.has(event.body.fromStepId)) return event.id;
+  }
+  return null;
 }
 
 function begin(event: SessionEvent & { type: 'session-started' }): SessionState {

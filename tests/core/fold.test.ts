@@ -180,6 +180,12 @@ test('a log that is no session is refused with where it went wrong', () => {
   expect(fold([...log, log[0] as SessionEvent])).toMatchObject({ ok: false, problem: { kind: 'two-starts' } });
 });
 
+test('a log that names a step its ladder never had is refused, not folded to nonsense', () => {
+  const log = events(type(open(sessionStart(DEMO_PLAN)), 'kkkkk'));
+  const astray = log.map((event) => (event.type === 'called' ? { ...event, body: { ...event.body, toStepId: 'nowhere' } } : event));
+  expect(fold(astray)).toMatchObject({ ok: false, problem: { kind: 'unknown-step' } });
+});
+
 test('a word that two ears heard is one event', () => {
   const held = say(begin(), 'hold', 7);
   const twice = feed(held, { kind: 'heard', heard: { ...(held.state.lastHeard as Heard), startedAtS: 7.1, by: 'own-words' } });

@@ -31,7 +31,7 @@ const LONGEST_WAIT_S = 0.2;
 /** How far the sound must fall before and after, dB. */
 const BEFORE_DB = 3;
 const AFTER_DB = 4;
-/** A word this clear (in widths of doubt) needs no pause: a clatter may have fallen beside it. Pieces of talk rarely reach 1. */
+/** A word this clear (in widths of doubt) needs no quiet before it: a clatter may have fallen there. After it quiet is always needed, or a long word is heard twice. */
 const CLEAR_WIDTHS = 3;
 /** Nothing else begins this soon after a word (suggestion of the recipe). */
 const REFRACTORY_S = 0.25;
@@ -81,7 +81,7 @@ export function createDecider(model: Model, loudness: Loudness, trace: ((line: u
   function close(candidate: Candidate, nowS: number): void {
     pending = undefined;
     const pause = pauseAround(loudness, own, candidate.startedAtS, candidate.endedAtS, nowS);
-    const apart = candidate.margin > CLEAR_WIDTHS || (pause.beforeDb >= BEFORE_DB && pause.afterDb >= AFTER_DB);
+    const apart = pause.afterDb >= AFTER_DB && (pause.beforeDb >= BEFORE_DB || candidate.margin > CLEAR_WIDTHS);
     trace?.({ ...candidate, ...pause, noiseDb: loudness.noiseDb(), nowS, apart });
     if (!apart || own.share(candidate.startedAtS, candidate.endedAtS) > MOSTLY) return;
     const { startedAtS, endedAtS } = candidate;

@@ -3,14 +3,14 @@ import { calibrate, type Ground, type Rehearsed, rehearse } from './calibrate.ts
 import { type Feature, fitNormaliser, type Normaliser, normalise } from './feature.ts';
 import { createCepstraFeature } from './feature-cepstra.ts';
 import { createFusedFeature } from './feature-fused.ts';
-import { type Advice, forecastOf, type WordForecast } from './forecast.ts';
+import { forecastOf, type WordForecast } from './forecast.ts';
 import type { Model, OwnedTemplate } from './model.ts';
 import type { Owner } from './score.ts';
 import { type CutTake, cutTake, type Take, type TakeFault, type TakeReport } from './take.ts';
 import { ROOMS_DB, type Staged, stage } from './template.ts';
 import type { NetworkWeights } from './weights/shape.ts';
 
-export type { Advice, Model, Take, TakeReport, WordForecast };
+export type { Model, Take, TakeReport, WordForecast };
 
 /** For live feedback while teaching: what can be told of one take alone. */
 export const inspectTake = (take: Take): TakeReport => cutTake(take).report;

@@ -84,6 +84,7 @@ function onSessionClock<T extends { startedAtS: Seconds; endedAtS: Seconds; deci
 }
 
 async function begin(inside: Inside, body: SessionStart): Promise<void> {
+  if (inside.state && inside.state.phase.phase !== 'ended') return;
   inside.zeroS = inside.parts.nowS();
   await carryOut(inside, start(body, stampFor(inside, inside.parts.wall.newId())));
 }

@@ -27,8 +27,9 @@ export function heard(rooms: Rooms, hearing: Hearing): void {
 }
 
 export async function take(rooms: Rooms, word: Heard): Promise<void> {
+  const was = isLive(rooms.practice.state());
   await rooms.practice.hear(word);
-  if (rooms.practice.state()?.phase.phase === 'ended') await closePractice(rooms);
+  if (was && !isLive(rooms.practice.state())) await closePractice(rooms);
 }
 
 export function sayByHand(rooms: Rooms, word: Word): void {
@@ -42,8 +43,10 @@ function showTried({ use }: Rooms, hearing: Hearing): void {
   }));
 }
 
+/** A second tap, or a tap while a session runs, leads back to the one that runs: never two at once. */
 export async function practise(rooms: Rooms, planId: string, sessionId?: string): Promise<void> {
   const { use, room, ear, teaching, practice, parts } = rooms;
+  if (isLive(practice.state())) return;
   await room.unlock();
   const enrolled = (teaching.taught() ?? (await teaching.refresh()))?.enrolled;
   if (enrolled?.ok) {

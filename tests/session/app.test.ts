@@ -193,3 +193,11 @@ test('the next session starts where this one says', async () => {
   await settle();
   expect((await app.intents.startOf(DEMO_PLAN.id))?.startStepId).toBe('hold-1');
 });
+
+test('a second tap on practise does not begin a second session', async () => {
+  const { app, store } = await opened();
+  await Promise.all([app.intents.practise(DEMO_PLAN.id), app.intents.practise(DEMO_PLAN.id)]);
+  await settle();
+  const heads = await store.sessionHeads();
+  expect(heads.ok && heads.value.heads).toHaveLength(1);
+});

@@ -24,6 +24,7 @@ export function Home() {
       ) : (
         <h1 className="hidden-but-read">Dogs</h1>
       )}
+      <Running />
       <GoOn />
       {dogs.map((dog) => (
         <DogPlans key={dog.id} dog={dog} />
@@ -36,6 +37,20 @@ export function Home() {
       )}
       <AddDog />
     </div>
+  );
+}
+
+/** A session goes on while other screens are looked at. */
+function Running() {
+  const live = useApp((state) => state.live);
+  if (!live || live.phase.phase === 'ended') return null;
+  return (
+    <section className="stack">
+      <h2>A session with {live.start.dogName} is running</h2>
+      <Link href="/practice" className="button primary">
+        Back to practice
+      </Link>
+    </section>
   );
 }
 

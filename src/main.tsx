@@ -6,6 +6,7 @@ import { DEMO_DOG, DEMO_PLAN } from '../demo/scenario.ts';
 import { decodeSound } from './audio/decode.ts';
 import { listenToKeys, nextKey } from './ears/keys.ts';
 import { createOwnWords } from './ears/own-words.ts';
+import { browserRecogniser, createPlatformEar } from './ears/platform.ts';
 import { Rooms } from './screens/rooms.tsx';
 import { createApp } from './session/app.ts';
 import { watchPage } from './session/page.ts';
@@ -22,6 +23,7 @@ const NAME = 'stillbeat';
 const app = createApp({
   wall: pageClock,
   timers: pageTimers,
+  language: navigator.language,
   wakeLock: createWakeLock(),
   claim: async (onLost) => (await claimWriter(NAME, onLost)) === 'writer',
   askToPersist,
@@ -38,6 +40,7 @@ const app = createApp({
   // The first screen is silent: what sounds is fetched after it.
   openRoom: async (events) => (await import('./audio/sound-room.ts')).openSoundRoom(events),
   createEar: createOwnWords,
+  createPlatformEar: (parts) => createPlatformEar({ ...parts, ...browserRecogniser() }),
   listenToKeys: (parts) => listenToKeys(window, parts),
   nextKey: (onKey) => nextKey(window, onKey),
   watchPage,

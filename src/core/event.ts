@@ -78,6 +78,17 @@ export interface TaughtSound {
   readonly samples: Int16Array;
 }
 
+/** The browser's own recogniser as an ear. Off until the handler switches it on. */
+export interface PlatformSettings {
+  readonly on: boolean;
+  /** The handler allows that sound leaves the device. */
+  readonly mayLeave: boolean;
+  /** BCP 47: "en-GB". */
+  readonly language: string;
+  /** What is said for each word, by the word. */
+  readonly sayings: Readonly<Record<string, readonly string[]>>;
+}
+
 export interface Settings {
   readonly volume: number;
   readonly mode: 'sound' | 'flash' | 'both';
@@ -86,6 +97,8 @@ export interface Settings {
   readonly handler: string;
   readonly place: string;
   readonly limits: Limits;
+  /** Absent: off. */
+  readonly platformEar?: PlatformSettings;
 }
 
 export type LibraryEvent =

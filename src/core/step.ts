@@ -132,13 +132,16 @@ function draftsForWord(state: SessionState, heard: Heard): readonly Draft<Sessio
 
 /** Two reports of one word by ear, closer than this by their onsets, are one word, s: nobody says it twice so fast. */
 const SAME_WORD_S: Seconds = 0.3;
+/** The same, where one of the two is the browser's recogniser, which hears late and tells no moment, s. */
+const SAME_WORD_LATE_S: Seconds = 1.5;
 
 /** A word that two ears heard, or one ear twice, is one event. */
 function isHeardAlready({ lastHeard }: SessionState, heard: Heard): boolean {
   // A hand may press twice as fast as that, and means it.
   const byHand = (by: Heard['by']) => by === 'button' || by === 'key';
   if (!lastHeard || lastHeard.word !== heard.word || (byHand(lastHeard.by) && byHand(heard.by))) return false;
-  return Math.abs(heard.startedAtS - lastHeard.startedAtS) < SAME_WORD_S;
+  const isLate = heard.by === 'platform' || lastHeard.by === 'platform';
+  return Math.abs(heard.startedAtS - lastHeard.startedAtS) < (isLate ? SAME_WORD_LATE_S : SAME_WORD_S);
 }
 
 /** Takes back the latest thing the handler did that still stands; again takes back the one before. */

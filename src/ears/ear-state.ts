@@ -2,6 +2,7 @@
 import type { EarState } from '../core/event.ts';
 import type { Seconds } from '../core/units.ts';
 import type { MicProblem } from './microphone.ts';
+import type { PlatformWhy } from './platform-state.ts';
 
 /** Why the ear is not simply listening; words for it are in the screens. */
 export type EarWhy =
@@ -12,7 +13,8 @@ export type EarWhy =
   | 'muted'
   | 'hidden'
   | 'interrupted'
-  | 'worker-failed';
+  | 'worker-failed'
+  | PlatformWhy;
 
 export interface Ear {
   readonly state: EarState;

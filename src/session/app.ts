@@ -8,13 +8,14 @@ import type { Plan } from '../core/plan.ts';
 import type { Seconds } from '../core/units.ts';
 import type { Word } from '../core/word.ts';
 import { EAR_OFF } from '../ears/ear-state.ts';
+import type { SayingProblem } from '../ears/platform-words.ts';
 import type { AppState } from './app-state.ts';
 import { exportAll, type ImportResult, importAll } from './backup.ts';
 import { openRooms } from './open-rooms.ts';
 import { openReview, startOf } from './read-back.ts';
 import type { AppParts, Rooms } from './rooms.ts';
 import { finish, practise, sayByHand } from './run.ts';
-import { addRecordings, bind, forget, hearSound, saveSettings, teach, tryOut } from './sound-check.ts';
+import { addRecordings, bind, checkSayings, forget, hearSound, saveSettings, teach, tryOut } from './sound-check.ts';
 
 /** What a screen may ask for. Those that need a tap say so: browsers give sound and microphone only to a tap. */
 export interface Intents {
@@ -47,6 +48,13 @@ export interface Intents {
   /** Seconds on the clock of the live session. */
   sessionS(): Seconds;
   newId(): string;
+  /** The browser's language, BCP 47. */
+  readonly language: string;
+  /** Sayings typed for the browser's recogniser, and which of them would be taken for one another. */
+  checkSayings(typed: Readonly<Record<string, string>>): {
+    sayings: Readonly<Record<string, readonly string[]>>;
+    problems: readonly SayingProblem[];
+  };
   /** Calls once, later; returns the way to call it off. */
   after(ms: number, work: () => void): () => void;
   /** Where a session on this plan would start now. */
@@ -109,6 +117,8 @@ export function createApp(parts: AppParts): App {
     importAll: (text) => withRooms((all) => importAll(all, text), { ok: false, why: 'The app is not open.' }),
     sessionS: () => rooms?.practice.sessionS() ?? 0,
     newId: parts.wall.newId,
+    checkSayings,
+    language: parts.language,
     after: parts.timers.after,
     startOf: (planId) => withRooms((all) => startOf(all, planId), null),
   };

@@ -1,7 +1,7 @@
 /** Opens the rooms in their order: the right to write, the store, the sound, the ear; and ties each to the others. */
 import { settingsOf } from '../core/settings.ts';
 import type { EventStore } from '../store/event-store.ts';
-import { earChanged, hidden, roomChanged, shown } from './changes.ts';
+import { earChanged, hidden, platformChanged, roomChanged, shown } from './changes.ts';
 import { createLibraryKeeper, type LibraryKeeper } from './library.ts';
 import { createPractice } from './practice.ts';
 import { showHeads } from './read-back.ts';
@@ -66,6 +66,15 @@ async function furnish(parts: AppParts, use: Rooms['use'], store: EventStore): P
     onLevel: (level) => use.setState({ level }),
     onState: (state) => late.rooms && earChanged(late.rooms, state),
   });
+  const platform = () => settingsOf(keeper.library()).platformEar;
+  const platformEar = parts.createPlatformEar({
+    ...{ after: timers.after, nowS: room.clock.now },
+    sayings: () => platform()?.sayings ?? {},
+    language: () => platform()?.language ?? parts.language,
+    mayLeave: () => platform()?.mayLeave ?? false,
+    onHeard: ({ heard: word }) => late.rooms && isLive(use.getState().live) && void take(late.rooms, word),
+    onState: (state, lasting) => late.rooms && platformChanged(late.rooms, state, lasting),
+  });
   const practice = createPractice({
     ...{ nowS: room.clock.now, wall, writer, beats: room.beats, calls: room.calls },
     show: (live) => use.setState({ live }),
@@ -74,7 +83,7 @@ async function furnish(parts: AppParts, use: Rooms['use'], store: EventStore): P
     ...{ ear, keeper, handler: () => settingsOf(keeper.library()).handler },
     show: (state, taught) => use.setState({ teaching: state, taught }),
   });
-  const rooms: Rooms = { parts, use, store, writer, keeper, room, ear, practice, teaching };
+  const rooms: Rooms = { parts, use, store, writer, keeper, room, ear, platformEar, practice, teaching };
   late.rooms = rooms;
   applySettings(rooms);
   timers.every(LOOK_MS, () => ear.look());

@@ -7,6 +7,7 @@ import type { Plan } from '../core/plan.ts';
 import type { Seconds } from '../core/units.ts';
 import type { Heard } from '../core/word.ts';
 import type { OwnWords, OwnWordsParts } from '../ears/own-words.ts';
+import type { PlatformEar, PlatformEarParts } from '../ears/platform.ts';
 import type { EventStore } from '../store/event-store.ts';
 import type { Persistence } from '../store/persist.ts';
 import type { AppState } from './app-state.ts';
@@ -22,6 +23,8 @@ import type { Writer } from './writer.ts';
 export interface AppParts {
   readonly wall: WallClock;
   readonly timers: Timers;
+  /** The browser's language, BCP 47. */
+  readonly language: string;
   readonly wakeLock: WakeLock;
   readonly openStore: () => Promise<{ store: EventStore; kept: 'on-device' | 'visit-only' }>;
   /** True when this tab may write; `onLost` when another took over. */
@@ -37,6 +40,7 @@ export interface AppParts {
     onContext: () => void;
   }) => Promise<Opened>;
   readonly createEar: (parts: OwnWordsParts) => OwnWords;
+  readonly createPlatformEar: (parts: Omit<PlatformEarParts, 'recogniser' | 'onDevice'>) => PlatformEar;
   readonly listenToKeys: (parts: {
     bindings: () => Settings['keys'];
     atS: (timeStampMs: number) => Seconds;
@@ -62,6 +66,8 @@ export interface Rooms {
   readonly keeper: LibraryKeeper;
   readonly room: SoundRoom;
   readonly ear: OwnWords;
+  /** The browser's recogniser. Only one of the two has the microphone. */
+  readonly platformEar: PlatformEar;
   readonly practice: Practice;
   readonly teaching: Teaching;
 }

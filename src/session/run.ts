@@ -45,10 +45,12 @@ function showTried({ use }: Rooms, hearing: Hearing): void {
 
 /** A second tap, or a tap while a session runs, leads back to the one that runs: never two at once. */
 export async function practise(rooms: Rooms, planId: string, sessionId?: string): Promise<void> {
-  const { use, room, ear, teaching, practice, parts } = rooms;
+  const { use, room, ear, platformEar, teaching, practice, parts } = rooms;
   if (isLive(practice.state())) return;
+  // Before anything is waited for: some phones give the recogniser to a tap alone.
+  const byPlatform = openPlatformEar(rooms);
   await room.unlock();
-  const enrolled = (teaching.taught() ?? (await teaching.refresh()))?.enrolled;
+  const enrolled = byPlatform ? null : (teaching.taught() ?? (await teaching.refresh()))?.enrolled;
   if (enrolled?.ok) {
     ear.listen(enrolled.model);
     void ear.open();
@@ -56,7 +58,17 @@ export async function practise(rooms: Rooms, planId: string, sessionId?: string)
   if (sessionId) await goOn(rooms, sessionId);
   else await beginSession(rooms, planId);
   use.setState({ unfinished: null, screenStaysOn: await parts.wakeLock.hold() });
-  if (practice.state()) void practice.ear('own-words', ear.ear().state);
+  if (byPlatform) void practice.ear('platform', platformEar.ear().state);
+  else void practice.ear('own-words', ear.ear().state);
+}
+
+/** One ear owns the microphone: the other is closed first. */
+function openPlatformEar({ ear, platformEar, keeper }: Rooms): boolean {
+  const on = settingsOf(keeper.library()).platformEar?.on ?? false;
+  if (on) ear.close();
+  else platformEar.close();
+  if (on) platformEar.open();
+  return on;
 }
 
 async function beginSession(rooms: Rooms, planId: string): Promise<void> {
@@ -86,10 +98,11 @@ export async function finish(rooms: Rooms): Promise<void> {
 }
 
 async function closePractice(rooms: Rooms): Promise<void> {
-  const { practice, room, ear, parts } = rooms;
+  const { practice, room, ear, platformEar, parts } = rooms;
   room.beats.stop();
   room.calls.silence();
   ear.close();
+  platformEar.close();
   parts.wakeLock.release();
   await keepSplits(rooms);
   await showHeads(rooms);

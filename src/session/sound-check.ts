@@ -5,15 +5,18 @@ import { bindKey } from '../core/key-bindings.ts';
 import { settingsOf } from '../core/settings.ts';
 import type { Word } from '../core/word.ts';
 import { hears } from '../ears/ear-state.ts';
+import { readSayings, type SayingProblem, sayingProblems } from '../ears/platform-words.ts';
 import type { Rooms } from './rooms.ts';
 
 export async function teach(rooms: Rooms, word: string, said: string): Promise<void> {
+  rooms.platformEar.close();
   await rooms.room.unlock();
   if (!hears(rooms.ear.ear())) await rooms.ear.open();
   rooms.teaching.catchTakes(word, said);
 }
 
 export async function tryOut(rooms: Rooms): Promise<void> {
+  rooms.platformEar.close();
   await rooms.room.unlock();
   const enrolled = (await rooms.teaching.refresh())?.enrolled;
   if (!enrolled?.ok) return;
@@ -53,6 +56,8 @@ export function bind(rooms: Rooms, key: string, word: Word): Promise<void> {
 }
 
 export async function saveSettings(rooms: Rooms, settings: Partial<Settings>): Promise<void> {
+  // It reads what is allowed when it is opened: a change must not leave it running on the old word.
+  if (settings.platformEar) rooms.platformEar.close();
   await rooms.keeper.keep({ type: 'settings-saved', body: { ...settingsOf(rooms.keeper.library()), ...settings } });
   applySettings(rooms);
 }
@@ -62,4 +67,13 @@ export function applySettings({ room, keeper }: Rooms): void {
   room.setVolume(volume);
   room.setMode(mode);
   room.calls.setSpoken(speakCalls);
+}
+
+/** What was typed for each word of the browser's recogniser, read and held against each other. */
+export function checkSayings(typed: Readonly<Record<string, string>>): {
+  sayings: Readonly<Record<string, readonly string[]>>;
+  problems: readonly SayingProblem[];
+} {
+  const sayings = Object.fromEntries(Object.entries(typed).map(([word, text]) => [word, readSayings(text)]));
+  return { sayings, problems: sayingProblems(sayings) };
 }

@@ -93,6 +93,10 @@ const PLAN: v.GenericSchema<unknown, Plan> = record({
 const TRIALS = record({ last: list(YES_OR_NO), count: COUNT, kept: COUNT });
 const ALARMS = v.custom<Readonly<Partial<Record<BodyArea, number>>>>(areAlarms, 'finite numbers by body area');
 const CARRIED = record({ trials: TRIALS, returns: v.record(TEXT, COUNT, 'counts by step'), passed: list(TEXT), alarms: ALARMS });
+const PLATFORM = record({
+  ...{ on: YES_OR_NO, mayLeave: YES_OR_NO, language: TEXT },
+  sayings: v.record(TEXT, list(TEXT), 'sayings by word'),
+});
 const LIMITS = record({ reps: AT_LEAST_0, minutes: AT_LEAST_0, treats: v.nullable(AT_LEAST_0) });
 
 function areAlarms(value: unknown): boolean {
@@ -149,6 +153,7 @@ const LIBRARY_BODIES = {
   'settings-saved': record({
     ...{ volume: SHARE, mode: oneOf({ sound: true, flash: true, both: true }), speakCalls: YES_OR_NO },
     ...{ keys: v.record(TEXT, picked(WORDS), 'words by key'), handler: TEXT, place: TEXT, limits: LIMITS },
+    platformEar: v.exactOptional(PLATFORM),
   }),
 } satisfies { [T in LibraryEvent['type']]: v.GenericSchema<unknown, Extract<LibraryEvent, { type: T }>['body']> };
 

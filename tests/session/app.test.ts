@@ -5,6 +5,7 @@ import type { RoomState, SoundRoom } from '../../src/audio/sound-room.ts';
 import type { Heard } from '../../src/core/word.ts';
 import { EAR_OFF, type Ear } from '../../src/ears/ear-state.ts';
 import type { OwnWords, OwnWordsParts } from '../../src/ears/own-words.ts';
+import { createPlatformEar } from '../../src/ears/platform.ts';
 import { createApp } from '../../src/session/app.ts';
 import type { AppParts } from '../../src/session/rooms.ts';
 import { createFakeTimers } from '../../src/session/timers.fake.ts';
@@ -76,6 +77,8 @@ async function opened(wish: { mayWrite?: boolean; sound?: boolean } = {}) {
       onRoom = events.onState;
       return wish.sound === false ? { kind: 'no-web-audio' } : { kind: 'open', room };
     },
+    language: 'en-GB',
+    createPlatformEar: (given) => createPlatformEar({ ...given, recogniser: () => null, onDevice: null }),
     createEar: (given) => {
       ears = given;
       return fakeEar;
@@ -200,4 +203,16 @@ test('a second tap on practise does not begin a second session', async () => {
   await settle();
   const heads = await store.sessionHeads();
   expect(heads.ok && heads.value.heads).toHaveLength(1);
+});
+
+test('with the browser’s recogniser switched on, that ear has the microphone and the other is closed', async () => {
+  const { app } = await opened();
+  const platformEar = { on: true, mayLeave: true, language: 'en-GB', sayings: { hold: ['steady'] } };
+  await app.intents.saveSettings({ platformEar });
+  await app.intents.practise(DEMO_PLAN.id);
+  await settle();
+  // This browser has none: said so, and keys still work.
+  expect(app.getState().ear).toMatchObject({ state: 'blocked', why: 'no-recogniser' });
+  const ears = app.getState().live?.log.flatMap((event) => (event.type === 'ear-changed' ? [event.body.ear] : []));
+  expect(new Set(ears)).toEqual(new Set(['platform']));
 });

@@ -25,6 +25,18 @@ const HELP: Readonly<Record<NonNullable<Ear['why']>, string>> = {
   hidden: 'The page was hidden, and heard nothing meanwhile.',
   interrupted: 'A call or another app has the sound. Tap to go on.',
   'worker-failed': 'The listener stopped; it is started again.',
+  'no-recogniser': 'This browser has no recogniser of its own. Use your taught words, keys or buttons.',
+  'not-on-device': 'This browser’s recogniser cannot work on the device, and you did not allow sound to leave it.',
+  'service-not-allowed': 'The browser does not allow its recogniser here. Use your taught words, keys or buttons.',
+  'language-not-supported': 'The browser’s recogniser does not know this language: choose another in the settings.',
+  network: 'The browser’s recogniser needs a network, and there is none; it is tried again.',
+  'audio-capture': 'The recogniser gets no sound; it is tried again.',
+  aborted: 'Another page or app took the recogniser; it is tried again.',
+  ended: 'The recogniser stops at once; it is tried again.',
+  'no-start': 'The recogniser does not start; it is tried again.',
+  stuck: 'The recogniser does not answer. Close the app and open it again; keys and buttons work.',
+  'other-tab': 'Another tab listens. Tap to listen here.',
+  installing: 'The browser fetches its language; this can take a minute.',
 };
 
 export function sayEar(ear: Ear, taught: boolean): EarSaying {

@@ -6,6 +6,7 @@ import type { Word } from '../../core/word.ts';
 import type { CueMode, SoundName } from '../../session/app-state.ts';
 import { useApp, useIntents } from '../app-context.tsx';
 import { Backup } from './backup.tsx';
+import { PlatformEar } from './platform-ear.tsx';
 import css from './settings.module.css';
 
 export function SettingsScreen() {
@@ -16,6 +17,7 @@ export function SettingsScreen() {
       <Stop />
       <Who />
       <Keys />
+      <PlatformEar />
       <Backup />
     </div>
   );

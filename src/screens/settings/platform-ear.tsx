@@ -1,0 +1,77 @@
+/** The browser's own recogniser as an ear: off until the handler has read in one sentence what it may do. */
+import { type FormEvent, useState } from 'react';
+import { takesOf } from '../../core/library.ts';
+import { settingsOf } from '../../core/settings.ts';
+import { SPOKEN_WORDS } from '../../core/word.ts';
+import { useApp, useIntents } from '../app-context.tsx';
+import css from './settings.module.css';
+
+export function PlatformEar() {
+  const settings = settingsOf(useApp((state) => state.library));
+  const { saveSettings, language } = useIntents();
+  const platform = settings.platformEar ?? { on: false, mayLeave: false, language, sayings: {} };
+  const save = (change: Partial<typeof platform>) => void saveSettings({ platformEar: { ...platform, ...change } });
+  return (
+    <section className="stack">
+      <h2>Another ear: the browser’s own recogniser</h2>
+      <p className="soft">
+        For words that need no teaching. It is coarser than your taught words: it hears later and tells no exact moment, so
+        seconds held are less exact. Only one of the two listens.
+      </p>
+      <label className={css.choice}>
+        <input type="checkbox" checked={platform.on} onChange={(event) => save({ on: event.target.checked })} />
+        Listen with the browser’s recogniser instead of my taught words
+      </label>
+      {platform.on ? (
+        <>
+          <label className={css.choice}>
+            <input type="checkbox" checked={platform.mayLeave} onChange={(event) => save({ mayLeave: event.target.checked })} />
+            Sound may leave this device: this browser’s recogniser may send what the microphone hears to its maker
+          </label>
+          <p className="soft">
+            Without that, it is asked to work on the device, where the browser can; it may fetch its language for that.
+          </p>
+          <Sayings language={platform.language} kept={platform.sayings} onSave={save} />
+        </>
+      ) : null}
+    </section>
+  );
+}
+
+interface SayingsProps {
+  readonly language: string;
+  readonly kept: Readonly<Record<string, readonly string[]>>;
+  readonly onSave: (change: { language: string; sayings: Readonly<Record<string, readonly string[]>> }) => void;
+}
+
+/** What is said for each word; filled from what was taught, where something was. */
+function Sayings({ language, kept, onSave }: SayingsProps) {
+  const library = useApp((state) => state.library);
+  const { checkSayings } = useIntents();
+  const [problem, setProblem] = useState('');
+  const taught = takesOf(library, settingsOf(library).handler);
+  const save = (event: FormEvent<HTMLFormElement>) => {
+    event.preventDefault();
+    const form = new FormData(event.currentTarget);
+    const typed = Object.fromEntries(SPOKEN_WORDS.map((word) => [word, String(form.get(word) ?? '')]));
+    const { sayings, problems } = checkSayings(typed);
+    setProblem(problems.map(({ said, word, other }) => `“${said}” (${word}) would be taken for ${other}.`).join(' '));
+    if (problems.length === 0) onSave({ language: String(form.get('language') ?? '').trim() || language, sayings });
+  };
+  return (
+    <form className="stack" onSubmit={save}>
+      {SPOKEN_WORDS.map((word) => (
+        <label key={word} className={css.field}>
+          What you say for {word} (several: with commas)
+          <input name={word} maxLength={120} defaultValue={kept[word]?.join(', ') ?? taught.get(word)?.[0]?.said ?? ''} />
+        </label>
+      ))}
+      <label className={css.field}>
+        Language, as in en-GB
+        <input name="language" maxLength={20} defaultValue={language} />
+      </label>
+      <button type="submit">Keep these</button>
+      {problem ? <p role="alert">{problem} Choose other words; nothing was changed.</p> : null}
+    </form>
+  );
+}

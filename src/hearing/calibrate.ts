@@ -1,6 +1,6 @@
 /** Sets each word's threshold from the handler's own recordings: every take is heard as if it were new, against all the others. */
 import { createBank } from './bank.ts';
-import { type Normaliser, normalise, type Part } from './feature.ts';
+import { type FeatureKind, type Normaliser, normalise, type Part } from './feature.ts';
 import type { OwnedTemplate, TaughtWord } from './model.ts';
 import { createScorer, type Owner } from './score.ts';
 import { createSlider } from './slide.ts';
@@ -52,19 +52,19 @@ const mean = (values: readonly number[]): number => values.reduce((a, b) => a + 
  * Where between the mean of what is wrong (0) and the mean of what is right (1) a word begins. Set on composed sessions, the average of three
  * speakers and twelve choices of words, between missed words and some ten false accepts an hour of dense talk (see tests/bench/ear.md).
  */
-const ACCEPT_AT = 0.55;
+const ACCEPT_AT: Readonly<Record<FeatureKind, number>> = { fused: 0.55, cepstra: 0.6 };
 /** Width of doubt on the same scale. */
 const DOUBT = 0.06;
 /** Distance of right from wrong when a handler has taught one word and no talk, so that nothing wrong is known. */
 const USUAL_DISTANCE = 1;
 
 /** Scores are placed between this handler's own wrong and right ones, word by word: fixed thresholds fail across speakers. */
-export function calibrate(rehearsed: readonly Rehearsed[], words: readonly string[]): TaughtWord[] {
+export function calibrate(rehearsed: readonly Rehearsed[], words: readonly string[], features: FeatureKind): TaughtWord[] {
   const ownMeans = words.map((word, w) => rehearsed.filter((r) => r.word === word).map((r) => r.best[w] as number));
   return words.map((word, w) => {
     const right = mean(ownMeans[w] as number[]);
     const wrong = rehearsed.filter((r) => r.word !== word).map((r) => r.best[w] as number);
     const base = wrong.length > 0 ? Math.min(mean(wrong), right - 0.2) : right - USUAL_DISTANCE;
-    return { word, threshold: base + ACCEPT_AT * (right - base), width: DOUBT * (right - base) };
+    return { word, threshold: base + ACCEPT_AT[features] * (right - base), width: DOUBT * (right - base) };
   });
 }

@@ -35,6 +35,8 @@ const AFTER_DB = 4;
 const CLEAR_WIDTHS = 3;
 /** Nothing else begins this soon after a word (suggestion of the recipe). */
 const REFRACTORY_S = 0.25;
+/** Two onsets this close are one word heard twice: by its head, then (past a stop's closure) whole. */
+const SAME_ONSET_S = 0.2;
 /** The next word cannot begin inside the last one; onsets are known to some frames. */
 const OVERLAP_S = 0.08;
 /** Width of doubt within which a stretch is unsure, in widths of the word's own spread. */
@@ -64,6 +66,7 @@ const certainty = (margin: number): number => 1 / (1 + Math.exp(-margin));
 export function createDecider(model: Model, loudness: Loudness, trace: ((line: unknown) => void) | undefined): Decider {
   const own = createOwnSound();
   let pending: Candidate | undefined;
+  let takenFromS = Number.NEGATIVE_INFINITY;
   let takenUntilS = Number.NEGATIVE_INFINITY;
   let out: Hearing[] = [];
 
@@ -94,6 +97,7 @@ export function createDecider(model: Model, loudness: Loudness, trace: ((line: u
         decidedAtS: nowS,
         confidence: certainty(candidate.margin),
       });
+      takenFromS = startedAtS;
       takenUntilS = endedAtS;
     } else out.push({ kind: 'unsure', startedAtS, endedAtS, decidedAtS: nowS, nearest: nearest(candidate.scores) });
   }
@@ -111,7 +115,8 @@ export function createDecider(model: Model, loudness: Loudness, trace: ((line: u
     if (margin < -UNSURE_WIDTHS || (pending && pending.margin >= margin)) return;
     const startedAtS = startOf(word) - START_LAG_S;
     const endedAtS = nowS - END_LAG_S;
-    if (startedAtS < takenUntilS - OVERLAP_S || (startedAtS + endedAtS) / 2 < takenUntilS + REFRACTORY_S) return;
+    if (startedAtS < Math.max(takenFromS + SAME_ONSET_S, takenUntilS - OVERLAP_S)) return;
+    if ((startedAtS + endedAtS) / 2 < takenUntilS + REFRACTORY_S) return;
     pending = { word, margin, peakAtS: nowS, startedAtS, endedAtS, scores: Array.from(scores) };
   }
 

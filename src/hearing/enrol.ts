@@ -107,7 +107,7 @@ export function enrol(teaching: Teaching, options: EnrolOptions = {}): Enrolment
   const rehearsed = staged.map((s) =>
     rehearse({ word: s.word, take: s.take, rows: (s.rooms[ROOMS_DB.length - 1] as Staged).rows }, ground),
   );
-  const taught = calibrate(rehearsed, words);
+  const taught = calibrate(rehearsed, words, feature.kind);
   const model: Model = {
     version: 1,
     features: feature.kind,

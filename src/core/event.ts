@@ -97,6 +97,8 @@ export interface Settings {
   readonly handler: string;
   readonly place: string;
   readonly limits: Limits;
+  /** Absent: on. The app does not hear itself then; some phones distort by it. */
+  readonly echoCancellation?: boolean;
   /** Absent: off. */
   readonly platformEar?: PlatformSettings;
 }

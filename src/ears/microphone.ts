@@ -33,12 +33,15 @@ const WANTED: MediaTrackConstraints = {
   channelCount: 1,
 };
 
-/** Call it from a tap, after saying why. */
-export async function openMicrophone(events: MicrophoneEvents): Promise<OpenedMicrophone> {
+/**
+ * Call it from a tap, after saying why.
+ * @param echoCancellation keeps the app from hearing itself; on some phones it distorts, and with headphones it is not needed.
+ */
+export async function openMicrophone(echoCancellation: boolean, events: MicrophoneEvents): Promise<OpenedMicrophone> {
   const devices = navigator.mediaDevices as MediaDevices | undefined;
   if (!devices?.getUserMedia) return { ok: false, problem: { kind: 'not-secure' } };
   try {
-    return { ok: true, microphone: watched(await devices.getUserMedia({ audio: WANTED }), events) };
+    return { ok: true, microphone: watched(await devices.getUserMedia({ audio: { ...WANTED, echoCancellation } }), events) };
   } catch (error) {
     return { ok: false, problem: problemOf(error) };
   }

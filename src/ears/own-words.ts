@@ -20,6 +20,8 @@ export interface OwnWordsEvents {
 }
 
 export interface OwnWordsParts extends OwnWordsEvents {
+  /** Asked at each opening. */
+  readonly echoCancellation: () => boolean;
   /** Asked each time: the sound room may replace it. */
   readonly context: () => AudioContext;
   readonly clock: { now(): Seconds; toContextS(atS: Seconds): Seconds; fromContextS(contextS: Seconds): Seconds };
@@ -104,7 +106,7 @@ async function open(inside: Inside): Promise<EarState> {
   const now = inside.parts.clock.now;
   tell(inside, { kind: 'asked', atS: now() });
   const mine = () => generation === inside.generation;
-  const opened = await openMicrophone({
+  const opened = await openMicrophone(inside.parts.echoCancellation(), {
     onLost: (why) => mine() && tell(inside, { kind: 'lost', why: why === 'muted' ? 'muted' : 'unplugged', atS: now() }),
     onBack: () => mine() && tell(inside, { kind: 'back', atS: now() }),
   });

@@ -60,6 +60,7 @@ async function furnish(parts: AppParts, use: Rooms['use'], store: EventStore): P
   const { room } = opened;
   const ear = parts.createEar({
     context: room.context,
+    echoCancellation: () => settingsOf(keeper.library()).echoCancellation ?? true,
     clock: room.clock,
     onHearing: (hearing) => late.rooms && heard(late.rooms, hearing),
     onCaught: (take) => void late.rooms?.teaching.caught(take),

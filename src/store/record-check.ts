@@ -153,6 +153,7 @@ const LIBRARY_BODIES = {
   'settings-saved': record({
     ...{ volume: SHARE, mode: oneOf({ sound: true, flash: true, both: true }), speakCalls: YES_OR_NO },
     ...{ keys: v.record(TEXT, picked(WORDS), 'words by key'), handler: TEXT, place: TEXT, limits: LIMITS },
+    echoCancellation: v.exactOptional(YES_OR_NO),
     platformEar: v.exactOptional(PLATFORM),
   }),
 } satisfies { [T in LibraryEvent['type']]: v.GenericSchema<unknown, Extract<LibraryEvent, { type: T }>['body']> };

@@ -182,7 +182,9 @@ test('a log that is no session is refused with where it went wrong', () => {
 
 test('a log that names a step its ladder never had is refused, not folded to nonsense', () => {
   const log = events(type(open(sessionStart(DEMO_PLAN)), 'kkkkk'));
-  const astray = log.map((event) => (event.type === 'called' ? { ...event, body: { ...event.body, toStepId: 'nowhere' } } : event));
+  const astray = log.map((event) =>
+    event.type === 'called' ? { ...event, body: { ...event.body, toStepId: 'nowhere' } } : event,
+  );
   expect(fold(astray)).toMatchObject({ ok: false, problem: { kind: 'unknown-step' } });
 });
 

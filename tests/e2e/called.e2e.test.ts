@@ -32,7 +32,8 @@ test('raise, split, re-earn, return, rest and the question about pain: each is s
   app = await openApp({ viewport: { width: 1280, height: 800 } });
   const appUrl = inject('appUrl');
   await app.page.goto(`${appUrl}#/settings`);
-  await app.page.getByLabel('Both').check();
+  await app.page.getByLabel('Both').click();
+  await app.page.locator('label', { hasText: 'Both' }).locator('input:checked').waitFor();
   await startPractice(app.page, appUrl);
   const flashes = await watchFlashes();
   const headline = (text: string) => app.page.locator('[role=status] p', { hasText: text }).first().waitFor();

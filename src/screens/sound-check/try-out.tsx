@@ -1,4 +1,5 @@
 /** Try the ear: say anything, see what it takes for a word. */
+import { settingsOf } from '../../core/settings.ts';
 import { useApp, useIntents } from '../app-context.tsx';
 import { EarMark } from '../practice/ear.tsx';
 import { sayEar } from '../practice/ear-words.ts';
@@ -9,7 +10,8 @@ export function TryOut() {
   const ear = useApp((state) => state.ear);
   const tried = useApp((state) => state.tried);
   const catching = useApp((state) => state.teaching.kind === 'catching');
-  const { tryOut, closeEar } = useIntents();
+  const settings = settingsOf(useApp((state) => state.library));
+  const { tryOut, closeEar, saveSettings } = useIntents();
   const open = ear.state !== 'off' && !catching;
   const saying = sayEar(ear, true);
   return (
@@ -27,6 +29,14 @@ export function TryOut() {
           </>
         ) : null}
       </div>
+      <label className={css.echo}>
+        <input
+          type="checkbox"
+          checked={settings.echoCancellation ?? true}
+          onChange={(event) => void saveSettings({ echoCancellation: event.target.checked })}
+        />
+        Cancel the app’s own sounds (switch it off with headphones, or if words come out cut; then listen again)
+      </label>
       {open ? (
         <ol className={css.tried} aria-live="polite">
           {tried.map(({ word, sure, n }) => (

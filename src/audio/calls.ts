@@ -1,4 +1,4 @@
-/** Sounds, says or flashes the calls between reps. One call waits at most: the latest is the one that is true. */
+/** Sounds, says or flashes the calls between reps. One of a sort waits at most: the latest is the one that is true. */
 import type { Seconds } from '../core/units.ts';
 import type { AudioClock } from './clock.ts';
 import { CLEAR_OF_WORD_S, whenMayCall } from './may-call.ts';
@@ -12,6 +12,19 @@ const UNSURE_GOOD_FOR_S: Seconds = 2;
 
 /** These speak of the rep just done: once the next hold has begun they would be taken for news about that one. */
 const ABOUT_LAST_REP: readonly CallKind[] = ['raise', 'return', 'split', 'unsure'];
+
+/** What a call is about. Of one sort the latest is true; of several, this is the order in which they are called. */
+const SORTS = ['deafness', 'move', 'rest', 'word'] as const;
+type Sort = (typeof SORTS)[number];
+const SORT_OF: Readonly<Record<CallKind, Sort>> = {
+  lost: 'deafness',
+  ...{ raise: 'move', return: 'move', split: 'move' },
+  rest: 'rest',
+  unsure: 'word',
+};
+
+/** How long a flash alone stands before the next call, s (tried by eye, no source). */
+const FLASH_S: Seconds = 0.8;
 
 export interface Calls {
   /** Calls as soon as it may; `words` are said instead of the sound when spoken calls are on and a voice is there. */
@@ -55,7 +68,8 @@ interface State {
   holding: boolean;
   lastVoiceS: Seconds | null;
   lastCallToS: Seconds | null;
-  waiting: Waiting | null;
+  /** At most one of each sort, in the order of SORTS. */
+  waiting: readonly Waiting[];
   underWay: UnderWay | null;
   spoken: boolean;
 }
@@ -66,18 +80,18 @@ export function createCalls(parts: CallsParts): Calls {
     holding: false,
     lastVoiceS: null,
     lastCallToS: null,
-    waiting: null,
+    waiting: [],
     underWay: null,
     spoken: false,
   };
   const unlisten = parts.tick.listen(() => look(parts, state));
   const silence = (): void => {
-    state.waiting = null;
+    state.waiting = [];
     cutOff(state, clock.now());
   };
   return {
     call: (kind, words) => {
-      state.waiting = { kind, words, askedAtS: clock.now() };
+      state.waiting = withCall(state.waiting, { kind, words, askedAtS: clock.now() });
       look(parts, state);
     },
     holdBegan: () => beginHold(state, clock.now()),
@@ -99,14 +113,22 @@ export function createCalls(parts: CallsParts): Calls {
 function look(parts: CallsParts, state: State): void {
   const nowS = parts.clock.now();
   if (state.underWay && state.underWay.toS <= nowS) state.underWay = null;
-  if (state.waiting && isStale(state.waiting, nowS)) state.waiting = null;
+  state.waiting = state.waiting.filter((call) => !isStale(call, nowS));
+  const [call, ...others] = state.waiting;
+  if (!call) return;
   // Deaf in mid-hold, it would wait for an end that it cannot hear: that one call does not wait.
-  const holding = state.holding && state.waiting?.kind !== 'lost';
+  const holding = state.holding && call.kind !== 'lost';
   const mayS = whenMayCall({ ...state, holding }, nowS);
-  if (!state.waiting || mayS === null || mayS > nowS) return;
-  const call = state.waiting;
-  state.waiting = null;
+  if (mayS === null || mayS > nowS) return;
+  state.waiting = others;
   begin(parts, state, call);
+}
+
+/** "Say it again" never takes the place of what the engine decided, nor is it asked after it: by then nobody knows which word is meant. */
+function withCall(waiting: readonly Waiting[], call: Waiting): readonly Waiting[] {
+  if (call.kind === 'unsure' && waiting.some(({ kind }) => kind !== 'unsure')) return waiting;
+  const kept = waiting.filter(({ kind }) => kind !== 'unsure' && SORT_OF[kind] !== SORT_OF[call.kind]);
+  return SORTS.flatMap((sort) => [...kept, call].filter(({ kind }) => SORT_OF[kind] === sort));
 }
 
 function isStale({ kind, askedAtS }: Waiting, nowS: Seconds): boolean {
@@ -116,6 +138,8 @@ function isStale({ kind, askedAtS }: Waiting, nowS: Seconds): boolean {
 function begin(parts: CallsParts, state: State, call: Waiting): void {
   const mode = parts.mode?.() ?? 'sound';
   if (flashes(mode)) parts.onFlash?.(call.kind);
+  // Two flashes in a row stay two flashes, too.
+  if (!sounds(mode)) state.lastCallToS = parts.clock.now() + FLASH_S;
   if (!sounds(mode)) return;
   state.underWay = (state.spoken ? saidAloud(parts, call) : null) ?? sounded(parts, call);
   if (!state.underWay) return;
@@ -139,7 +163,7 @@ function saidAloud({ speaker, clock }: CallsParts, call: Waiting): UnderWay | nu
 function beginHold(state: State, nowS: Seconds): void {
   state.holding = true;
   cutOff(state, nowS);
-  if (state.waiting && ABOUT_LAST_REP.includes(state.waiting.kind)) state.waiting = null;
+  state.waiting = state.waiting.filter(({ kind }) => !ABOUT_LAST_REP.includes(kind));
 }
 
 /** The handler speaks: a call under way falls silent. One that had not begun waits again; a half-heard one is not repeated. */
@@ -147,8 +171,13 @@ function giveWay(state: State, atS: Seconds, nowS: Seconds): void {
   state.lastVoiceS = Math.max(state.lastVoiceS ?? atS, atS);
   const { underWay } = state;
   if (!underWay || underWay.toS <= nowS || underWay.fromS >= atS + CLEAR_OF_WORD_S) return;
-  if (underWay.fromS > nowS) state.waiting ??= underWay.call;
+  if (underWay.fromS > nowS) state.waiting = waitingAgain(state.waiting, underWay.call);
   cutOff(state, nowS);
+}
+
+/** A later call of the same sort is the truer one. */
+function waitingAgain(waiting: readonly Waiting[], call: Waiting): readonly Waiting[] {
+  return waiting.some(({ kind }) => SORT_OF[kind] === SORT_OF[call.kind]) ? waiting : withCall(waiting, call);
 }
 
 function cutOff(state: State, nowS: Seconds): void {

@@ -105,6 +105,70 @@ describe('after a rep', () => {
     expect(heard()).toEqual(['return']);
   });
 
+  test('a rep that brings a step back and a rest is told both, the step first', () => {
+    const { calls, pass, heard, schedule } = bench();
+    calls.voice(100);
+    calls.call('return');
+    calls.call('rest');
+    pass(4);
+    expect(heard()).toEqual(['return', 'rest']);
+    expect(schedule.notes[1]?.fromS).toBeGreaterThanOrEqual((schedule.notes[0]?.toS ?? 0) + 0.3);
+  });
+
+  test('a raise and a rest are two flashes when the dog minds sounds', () => {
+    const { calls, pass, flashed } = bench({ mode: 'flash' });
+    calls.voice(100);
+    calls.call('raise');
+    calls.call('rest');
+    pass(1);
+    expect(flashed).toEqual(['raise']);
+    pass(2);
+    expect(flashed).toEqual(['raise', 'rest']);
+  });
+
+  test.each(['raise', 'return', 'split', 'rest', 'lost'] as const)(
+    '"say it again" never takes the place of a %s that waits',
+    (kind) => {
+      const { calls, pass, heard } = bench();
+      calls.voice(100);
+      calls.call(kind);
+      calls.call('unsure');
+      pass(4);
+      expect(heard()).toEqual([kind]);
+    },
+  );
+
+  test('a decision takes the place of "say it again"', () => {
+    const { calls, pass, heard } = bench();
+    calls.voice(100);
+    calls.call('unsure');
+    calls.call('raise');
+    pass(4);
+    expect(heard()).toEqual(['raise']);
+  });
+
+  test('that it cannot hear comes before all that waits, and keeps it', () => {
+    const { calls, pass, heard } = bench();
+    calls.voice(100);
+    calls.call('return');
+    calls.call('rest');
+    calls.call('lost');
+    pass(5);
+    expect(heard()).toEqual(['lost', 'return', 'rest']);
+  });
+
+  test('the step that waited is dropped when the next hold begins, the rest is told after it', () => {
+    const { calls, pass, heard } = bench();
+    calls.voice(100);
+    calls.call('return');
+    calls.call('rest');
+    calls.holdBegan();
+    pass(3);
+    calls.holdEnded();
+    pass(2);
+    expect(heard()).toEqual(['rest']);
+  });
+
   test('one call waits for the end of another, and each sounds once', () => {
     const { calls, pass, heard, schedule } = bench();
     calls.call('split');

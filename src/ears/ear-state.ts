@@ -91,8 +91,10 @@ function hearBlock(ear: Ear, levelDb: number, atS: Seconds): Ear {
 }
 
 function look(ear: Ear, atS: Seconds): Ear {
+  if (ear.state === 'off' || ear.state === 'blocked' || ear.state === 'suspended' || ear.retryAtS !== null) return ear;
+  // Asked for again and nothing came: that try has failed too.
+  if (atS - ear.lastBlockS > NO_BLOCK_S) return lose(ear, ear.why ?? 'no-sound', atS);
   if (ear.state !== 'listening' && ear.state !== 'arming') return ear;
-  if (atS - ear.lastBlockS > NO_BLOCK_S) return lose(ear, 'no-sound', atS);
   // Asking again seldom brings a muted microphone back, and never at once: tell the handler first.
   return atS - ear.lastSoundS > NO_SOUND_S ? { ...ear, state: 'degraded', why: 'silence' } : ear;
 }

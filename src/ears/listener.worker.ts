@@ -1,8 +1,9 @@
 /** The listener's thread: takes blocks from the tap, lets hearing work, and reports. It wires; the pure room computes. */
 import { createTakeCatcher, type TakeCatcher } from '../hearing/catch-take.ts';
-import { enrol, inspectTake } from '../hearing/enrol.ts';
+import { enrol, inspectTake, type Teaching } from '../hearing/enrol.ts';
 import { createListener, type Listener } from '../hearing/listen.ts';
 import { type NetworkWeights, readWeights } from '../hearing/weights/shape.ts';
+import type { Enrolled } from './enrolled.ts';
 import type { FromListener, Job, TapBlock, ToListener } from './messages.ts';
 
 interface Stream {
@@ -67,7 +68,7 @@ function take(message: ToListener): void {
       listener?.expectOwnSound(message.fromS, message.toS);
       return;
     case 'enrol':
-      tell({ kind: 'enrolled', request: message.request, enrolled: enrol(message.teaching, { weights }) });
+      tell({ kind: 'enrolled', request: message.request, enrolled: enrolled(message.teaching) });
       return;
     case 'weights':
       weights = message.file ? unpacked(message.file) : undefined;
@@ -78,6 +79,16 @@ function take(message: ToListener): void {
 function unpacked(file: ArrayBuffer): NetworkWeights | undefined {
   const read = readWeights(new Uint8Array(file));
   return read.ok ? read.weights : undefined;
+}
+
+/** An answer always comes: somebody waits for it. */
+function enrolled(teaching: Teaching): Enrolled {
+  try {
+    return enrol(teaching, { weights });
+  } catch (error) {
+    tell({ kind: 'failed', what: error instanceof Error ? error.message : String(error) });
+    return { ok: false, problems: [] };
+  }
 }
 
 function guarded(work: () => void): void {

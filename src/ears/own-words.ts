@@ -32,7 +32,6 @@ export interface OwnWords {
   open(): Promise<EarState>;
   listen(model: Model): void;
   teach(longestS: Seconds): void;
-  idle(): void;
   enrol(teaching: Teaching): Promise<Enrolled>;
   expectOwnSound(fromS: Seconds, toS: Seconds): void;
   /** Call it a few times a second: notices what sends no event, and asks again when it is time. */
@@ -45,12 +44,16 @@ export interface OwnWords {
 
 interface Inside {
   readonly parts: OwnWordsParts;
-  readonly worker: Worker;
+  /** Replaced when it fails. */
+  worker: Worker;
+  /** What it was last asked to do; a new worker is asked the same. */
+  job: Job;
   readonly waiting: Map<number, (enrolled: Enrolled) => void>;
   readonly tapped: WeakSet<AudioContext>;
   ear: Ear;
   microphone: Microphone | null;
   nodes: readonly AudioNode[];
+  tapPort: MessagePort | null;
   /** A callback of an earlier opening is told by its number, and ignored. */
   generation: number;
   requests: number;
@@ -59,20 +62,19 @@ interface Inside {
 }
 
 export function createOwnWords(parts: OwnWordsParts): OwnWords {
-  const worker = new Worker(new URL('./listener.worker.ts', import.meta.url), { type: 'module' });
   const inside: Inside = {
-    ...{ parts, worker, waiting: new Map(), tapped: new WeakSet(), ear: EAR_OFF },
-    ...{ microphone: null, nodes: [], generation: 0, requests: 0, weighed: Promise.resolve() },
+    ...{ parts, worker: newWorker(), job: { kind: 'idle' }, waiting: new Map(), tapped: new WeakSet(), ear: EAR_OFF },
+    ...{ microphone: null, nodes: [], tapPort: null, generation: 0, requests: 0, weighed: Promise.resolve() },
   };
-  inside.weighed = fetchWeights().then((file) => send(inside, { kind: 'weights', file }, file ? [file] : []));
-  worker.onmessage = ({ data }: MessageEvent<FromListener>) => take(inside, data);
-  worker.onerror = () => tell(inside, { kind: 'lost', why: 'worker-failed', atS: parts.clock.now() });
-  const job = (next: Job) => send(inside, { kind: 'job', job: next });
+  employ(inside);
+  const job = (next: Job) => {
+    inside.job = next;
+    send(inside, { kind: 'job', job: next });
+  };
   return {
     open: () => open(inside),
     listen: (model) => job({ kind: 'listen', model }),
     teach: (longestS) => job({ kind: 'teach', longestS }),
-    idle: () => job({ kind: 'idle' }),
     enrol: (teaching) => enrol(inside, teaching),
     expectOwnSound: (fromS, toS) => send(inside, ownSound(parts, fromS, toS)),
     look: () => look(inside),
@@ -81,9 +83,30 @@ export function createOwnWords(parts: OwnWordsParts): OwnWords {
     ear: () => inside.ear,
     close: () => {
       release(inside);
+      job({ kind: 'idle' });
       tell(inside, { kind: 'closed' });
     },
   };
+}
+
+function newWorker(): Worker {
+  return new Worker(new URL('./listener.worker.ts', import.meta.url), { type: 'module' });
+}
+
+/** Gives the worker the network, listens to it, and asks it for what the one before it was asked. */
+function employ(inside: Inside): void {
+  const { worker, parts } = inside;
+  worker.onmessage = ({ data }: MessageEvent<FromListener>) => take(inside, data);
+  worker.onerror = () => {
+    // Nobody may wait for ever for what it will not answer.
+    for (const answer of inside.waiting.values()) answer({ ok: false, problems: [] });
+    inside.waiting.clear();
+    tell(inside, { kind: 'lost', why: 'worker-failed', atS: parts.clock.now() });
+  };
+  inside.weighed = fetchWeights().then((file) =>
+    worker.postMessage({ kind: 'weights', file } satisfies ToListener, file ? [file] : []),
+  );
+  send(inside, { kind: 'job', job: inside.job });
 }
 
 function ownSound({ clock }: OwnWordsParts, fromS: Seconds, toS: Seconds): ToListener {
@@ -142,12 +165,16 @@ async function connect(inside: Inside, microphone: Microphone, mine: () => boole
   send(inside, { kind: 'stream', port: port2, sampleRateHz: context.sampleRate }, [port2]);
   source.connect(tap).connect(silence).connect(context.destination);
   inside.nodes = [source, tap, silence];
+  inside.tapPort = tap.port;
 }
 
 function release(inside: Inside): void {
   inside.generation++;
   for (const node of inside.nodes) node.disconnect();
   inside.nodes = [];
+  // Null ends the processor: left alone it would run for as long as the context.
+  inside.tapPort?.postMessage(null);
+  inside.tapPort = null;
   inside.microphone?.close();
   inside.microphone = null;
 }
@@ -177,10 +204,13 @@ function moved(hearing: Hearing, byS: Seconds): Hearing {
   return { ...hearing, startedAtS: startedAtS + byS, endedAtS: endedAtS + byS, decidedAtS: decidedAtS + byS };
 }
 
+/** It comes from the device or from next door; longer than this it is not coming, ms. */
+const WEIGHTS_MS = 15_000;
+
 /** Null when there is none or it cannot be fetched: the ear works on cepstra then, and the forecast says so. */
 async function fetchWeights(): Promise<ArrayBuffer | null> {
   if (weightsUrl === null) return null;
-  const response = await fetch(weightsUrl).catch(() => null);
+  const response = await fetch(weightsUrl, { signal: AbortSignal.timeout(WEIGHTS_MS) }).catch(() => null);
   return response?.ok ? response.arrayBuffer() : null;
 }
 
@@ -193,9 +223,17 @@ async function enrol(inside: Inside, teaching: Teaching): Promise<Enrolled> {
   });
 }
 
+function replaceWorker(inside: Inside): void {
+  inside.worker.terminate();
+  inside.worker = newWorker();
+  employ(inside);
+}
+
 function look(inside: Inside): void {
   const atS = inside.parts.clock.now();
   tell(inside, { kind: 'looked', atS });
   const { retryAtS } = inside.ear;
-  if (retryAtS !== null && atS >= retryAtS) void open(inside);
+  if (retryAtS === null || atS < retryAtS) return;
+  if (inside.ear.why === 'worker-failed') replaceWorker(inside);
+  void open(inside);
 }

@@ -20,17 +20,19 @@ class Tap extends AudioWorkletProcessor {
   private contextS = 0;
   private expectedS = 0;
   private lost = 0;
+  private ended = false;
 
   constructor() {
     super();
-    this.port.onmessage = ({ data }: MessageEvent<MessagePort>) => {
+    this.port.onmessage = ({ data }: MessageEvent<MessagePort | null>) => {
+      this.ended = data === null;
       this.listener = data;
     };
   }
 
   process(inputs: Float32Array[][]): boolean {
     const channel = inputs[0]?.[0];
-    if (!channel) return true;
+    if (this.ended || !channel) return !this.ended;
     if (this.filled === 0) this.contextS = currentTime;
     if (this.expectedS > 0) this.lost += Math.max(0, Math.round(((currentTime - this.expectedS) * sampleRate) / QUANTUM));
     this.expectedS = currentTime + channel.length / sampleRate;

@@ -9,10 +9,12 @@ export function Notices() {
   const { tryWritingAgain } = useIntents();
   const update = useApp((state) => (state.live && state.live.phase.phase !== 'ended' ? null : state.update));
   const visitOnly = opening.kind === 'ready' && opening.kept === 'visit-only';
-  if (!visitOnly && !problem && !update) return null;
+  const refusal = useApp((state) => state.refusal);
+  if (!visitOnly && !problem && !update && !refusal) return null;
   return (
     <div className={css.notices} role="status">
       {visitOnly ? <p>This browser keeps nothing (a private window?). What you do here is lost when you close it.</p> : null}
+      {refusal ? <p>{refusal}</p> : null}
       {update ? (
         <div className="row">
           <p>A newer Stillbeat is ready.</p>
@@ -39,6 +41,8 @@ function sayProblem(problem: StoreProblem): string {
       return 'This device is full: the last reps are not saved yet. They are kept here while the page stays open. Free some space, then try again.';
     case 'out-of-turn':
       return 'Another tab wrote in between: the last reps are not saved yet. Close the other tab, then try again.';
+    case 'conflict':
+      return 'Two tabs wrote at once: the last reps are not saved yet. Save a copy in the settings, then load the page again.';
     case 'damaged':
       return 'Something saved here cannot be read. Nothing was deleted; the rest is shown.';
     default:

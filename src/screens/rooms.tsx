@@ -8,6 +8,7 @@ import { Home } from './home/home.tsx';
 import './look/theme.css';
 import './look/base.css';
 import { Notices } from './notices.tsx';
+import { Rescue } from './rescue.tsx';
 import { ReviewList } from './review-list/review-list.tsx';
 import css from './rooms.module.css';
 
@@ -45,8 +46,18 @@ function Frame() {
           Stillbeat needs it for the beats and the microphone. Use a current Chrome, Edge, Firefox or Safari.
         </Alone>
       );
+    case 'failed':
+      return (
+        <Alone title="Stillbeat could not open">
+          {opening.what}. Nothing was changed or deleted. Load the page again; if that does not help, restart the browser.
+        </Alone>
+      );
     case 'ready':
-      return <Screens />;
+      return (
+        <Rescue>
+          <Screens />
+        </Rescue>
+      );
   }
 }
 

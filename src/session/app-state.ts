@@ -17,7 +17,9 @@ export type Opening =
   /** `visit-only`: the browser keeps nothing (a private window); said on every screen. */
   | { readonly kind: 'ready'; readonly kept: 'on-device' | 'visit-only' }
   | { readonly kind: 'another-tab' }
-  | { readonly kind: 'no-web-audio' };
+  | { readonly kind: 'no-web-audio' }
+  /** Something it cannot do without did not open; nothing was written. */
+  | { readonly kind: 'failed'; readonly what: string };
 
 /** A session that was read back for review. */
 export interface Reviewed {
@@ -48,6 +50,8 @@ export interface AppState {
   readonly screenStaysOn: boolean;
   /** Whether the browser promised to keep what is kept; asked after the first session. */
   readonly persistence: Persistence;
+  /** Why the session that was asked for could not begin; null: nothing stood in the way. */
+  readonly refusal: string | null;
   /** A newer app is ready; call it to load the page anew. Never offered during a session. */
   readonly update: (() => void) | null;
 }

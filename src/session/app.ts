@@ -14,13 +14,25 @@ import { exportAll, type ImportResult, importAll } from './backup.ts';
 import { openRooms } from './open-rooms.ts';
 import { openReview, startOf } from './read-back.ts';
 import type { AppParts, Rooms } from './rooms.ts';
-import { finish, practise, sayByHand } from './run.ts';
-import { addRecordings, bind, checkSayings, forget, hearSound, saveSettings, teach, tryOut } from './sound-check.ts';
+import { finish, listenAgain, practise, sayByHand } from './run.ts';
+import {
+  addRecordings,
+  bind,
+  checkSayings,
+  forget,
+  hearSound,
+  leaveSoundCheck,
+  saveSettings,
+  teach,
+  tryOut,
+} from './sound-check.ts';
 
 /** What a screen may ask for. Those that need a tap say so: browsers give sound and microphone only to a tap. */
 export interface Intents {
   /** From a tap. `sessionId`: go on with one that was closed. */
-  practise(planId: string, sessionId?: string): Promise<void>;
+  practise(planId: string, sessionId?: string): Promise<boolean>;
+  /** From a tap, in a session: the sound is woken and the ear opened again. */
+  listenAgain(): Promise<void>;
   say(word: Word): void;
   finish(): Promise<void>;
   openReview(sessionId: string): Promise<boolean>;
@@ -33,6 +45,8 @@ export interface Intents {
   /** From a tap: listens and shows what it hears, without a session. */
   tryOut(): Promise<void>;
   closeEar(): void;
+  /** The sound check is left: the microphone closes, and nothing said from now on is kept. */
+  leaveSoundCheck(): Promise<void>;
   /** From a tap. */
   hearSound(name: SoundName): Promise<void>;
   saveSettings(settings: Partial<Settings>): Promise<void>;
@@ -80,12 +94,16 @@ const NOTHING: AppState = {
   writeProblem: null,
   screenStaysOn: false,
   update: null,
+  refusal: null,
   persistence: 'not-told',
 };
 
 export function createApp(parts: AppParts): App {
   const use = create<AppState>()(() => NOTHING);
-  const opened = openRooms(parts, use);
+  const opened = openRooms(parts, use).catch((error: unknown) => {
+    use.setState({ opening: { kind: 'failed', what: error instanceof Error ? error.message : String(error) } });
+    return null;
+  });
   const withRooms = <T>(work: (rooms: Rooms) => Promise<T>, otherwise: T): Promise<T> =>
     opened.then((rooms) => (rooms ? work(rooms) : otherwise));
   let rooms: Rooms | null = null;
@@ -93,7 +111,8 @@ export function createApp(parts: AppParts): App {
     rooms = ready;
   });
   const intents: Intents = {
-    practise: (planId, sessionId) => withRooms((all) => practise(all, planId, sessionId), undefined),
+    practise: (planId, sessionId) => withRooms((all) => practise(all, planId, sessionId), false),
+    listenAgain: () => withRooms(listenAgain, undefined),
     say: (word) => rooms && sayByHand(rooms, word),
     finish: () => withRooms(finish, undefined),
     openReview: (sessionId) => withRooms((all) => openReview(all, sessionId), false),
@@ -103,6 +122,7 @@ export function createApp(parts: AppParts): App {
     forget: (eventId) => withRooms((all) => forget(all, eventId), undefined),
     tryOut: () => withRooms(tryOut, undefined),
     closeEar: () => rooms?.ear.close(),
+    leaveSoundCheck: () => withRooms(leaveSoundCheck, undefined),
     hearSound: (name) => withRooms((all) => hearSound(all, name), undefined),
     saveSettings: (settings) => withRooms((all) => saveSettings(all, settings), undefined),
     bindNextKey: (word, done) =>

@@ -1,8 +1,8 @@
 /** What changes around a session: the ear says how it is, the sound stops, the page is hidden and shown. */
 import type { RoomState } from '../audio/sound-room.ts';
 import { EAR_OFF, type Ear, hears } from '../ears/ear-state.ts';
+import { isLive } from './live.ts';
 import type { Rooms } from './rooms.ts';
-import { isLive } from './run.ts';
 
 export function earChanged(rooms: Rooms, ear: Ear, name: 'own-words' | 'platform' = 'own-words'): void {
   const { use, practice, room } = rooms;
@@ -24,8 +24,10 @@ export function platformChanged(rooms: Rooms, { state, why }: Pick<Ear, 'state' 
   if (lasting) earChanged(rooms, { ...EAR_OFF, state, why }, 'platform');
 }
 
-export function roomChanged({ use, ear, platformEar }: Rooms, room: RoomState): void {
+export function roomChanged({ use, ear, platformEar, practice }: Rooms, room: RoomState): void {
   use.setState({ room });
+  // The session's clock stands still with the sound: what happens meanwhile cannot be timed.
+  if (room !== 'running' && isLive(use.getState().live)) void practice.pause('hidden');
   for (const each of [ear, platformEar]) {
     if (room === 'interrupted' || room === 'frozen') each.away('interrupted');
     else if (room === 'running') each.back();

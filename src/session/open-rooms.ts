@@ -3,10 +3,11 @@ import { settingsOf } from '../core/settings.ts';
 import type { EventStore } from '../store/event-store.ts';
 import { earChanged, hidden, platformChanged, roomChanged, shown } from './changes.ts';
 import { createLibraryKeeper, type LibraryKeeper } from './library.ts';
+import { isLive } from './live.ts';
 import { createPractice } from './practice.ts';
 import { showHeads } from './read-back.ts';
 import type { AppParts, Rooms } from './rooms.ts';
-import { heard, isLive, take } from './run.ts';
+import { heard, take } from './run.ts';
 import { applySettings } from './sound-check.ts';
 import { createTeaching } from './teaching.ts';
 import { createWriter } from './writer.ts';
@@ -26,9 +27,10 @@ export async function openRooms(parts: AppParts, use: Rooms['use']): Promise<Roo
     use.setState({ opening: { kind: 'no-web-audio' } });
     return null;
   }
-  await rooms.teaching.refresh();
   await showHeads(rooms);
   use.setState({ opening: { kind: 'ready', kept } });
+  // Takes seconds on a phone; nobody who looks at the first screen needs it yet.
+  void rooms.teaching.refresh();
   parts.watchUpdates((update) => use.setState({ update }));
   return rooms;
 }
@@ -37,15 +39,16 @@ async function furnish(parts: AppParts, use: Rooms['use'], store: EventStore): P
   const { wall, timers } = parts;
   const writer = await createWriter(store, wall.newId, (writeProblem) => use.setState({ writeProblem }));
   const kept = await store.library();
-  const damaged = kept.ok ? kept.value.damaged : [];
-  if (!kept.ok) use.setState({ writeProblem: kept.problem });
-  else if (damaged.length > 0) use.setState({ writeProblem: { kind: 'damaged', damaged } });
-  const keeper = createLibraryKeeper(kept.ok ? kept.value.events : [], {
+  // An empty library in its place would soon be written over the real one.
+  if (!kept.ok) throw new Error(`what is kept on this device cannot be read (${kept.problem.kind})`);
+  const { events, damaged } = kept.value;
+  if (damaged.length > 0) use.setState({ writeProblem: { kind: 'damaged', damaged } });
+  const keeper = createLibraryKeeper(events, {
     wall,
     writer,
     show: (library) => use.setState({ library }),
   });
-  if (keeper.library().dogs.length === 0) await seed(keeper, parts.invented);
+  if (events.length === 0 && damaged.length === 0) await seed(keeper, parts.invented);
   use.setState({ library: keeper.library() });
 
   const late: { rooms: Rooms | null } = { rooms: null };

@@ -27,7 +27,8 @@ export interface PracticeParts {
 export interface Practice {
   begin(body: SessionStart): Promise<void>;
   /** Goes on with a session that was closed: the hold it broke off is void, the time between is a pause. */
-  goOn(events: readonly SessionEvent[]): Promise<void>;
+  /** False when its log does not fold. */
+  goOn(events: readonly SessionEvent[]): Promise<boolean>;
   hear(heard: Heard): Promise<void>;
   unsure(unsure: Unsure): Promise<void>;
   ear(name: string, state: EarState): Promise<void>;
@@ -73,9 +74,14 @@ export function createPractice(parts: PracticeParts): Practice {
   };
 }
 
-function inTurn(inside: Inside, work: () => Promise<void>): Promise<void> {
-  inside.busy = inside.busy.then(work);
-  return inside.busy;
+/** One after the other. What failed is told to its own caller; the next word is heard all the same. */
+function inTurn<T>(inside: Inside, work: () => Promise<T>): Promise<T> {
+  const done = inside.busy.then(work);
+  inside.busy = done.then(
+    () => undefined,
+    () => undefined,
+  );
+  return done;
 }
 
 function onSessionClock<T extends { startedAtS: Seconds; endedAtS: Seconds; decidedAtS: Seconds }>(heard: T, zeroS: Seconds): T {
@@ -89,14 +95,16 @@ async function begin(inside: Inside, body: SessionStart): Promise<void> {
   await carryOut(inside, start(body, stampFor(inside, inside.parts.wall.newId())));
 }
 
-async function goOn(inside: Inside, events: readonly SessionEvent[]): Promise<void> {
+async function goOn(inside: Inside, events: readonly SessionEvent[]): Promise<boolean> {
+  if (inside.state && inside.state.phase.phase !== 'ended') return true;
   const folded = fold(events);
-  if (!folded.ok) return;
+  if (!folded.ok) return false;
   const closedForS = (inside.parts.wall.now().getTime() - Date.parse(events.at(-1)?.at ?? '')) / 1000;
   // The wall clock may have been set back while the page was closed: time never runs backwards in a session.
   inside.zeroS = inside.parts.nowS() - folded.state.latestS - Math.max(0, closedForS || 0);
   inside.state = folded.state;
   await take(inside, { kind: 'pause', atS: folded.state.latestS, why: 'closed' });
+  return true;
 }
 
 async function take(inside: Inside, input: Input): Promise<void> {
@@ -109,12 +117,14 @@ function stampFor({ parts }: Inside, session: string | null): Stamp {
   return { ...writer.next(), session, at: isoWithOffset(wall.now()), monoMs: wall.monoMs() };
 }
 
-/** Sounds at once, writes, and only then tells the screen. */
+/** Begins to write, sounds at once, and tells the screen only when it is written. */
 async function carryOut(inside: Inside, { state, effects }: Stepped): Promise<void> {
   inside.state = state;
-  for (const effect of effects) sound(inside, effect);
   const events = effects.flatMap((effect) => (effect.do === 'keep' ? [effect.event] : []));
-  if (events.length > 0) await inside.parts.writer.write(events);
+  // Under way before anything sounds: whatever becomes of a sound, the word is kept.
+  const written = events.length > 0 ? inside.parts.writer.write(events) : null;
+  for (const effect of effects) sound(inside, effect);
+  await written;
   inside.parts.show(state);
 }
 

@@ -42,10 +42,12 @@ function nextAfter({ parts, keeper }: Rooms, state: SessionState): NextStart {
   return nextStart(state.standing, endedOnLift(state), days, plan);
 }
 
+/** Null when there is no such plan, or its last session cannot be read: a dog is never put back to the first step by that. */
 export async function startOf(rooms: Rooms, planId: string): Promise<NextStart | null> {
   const plan = rooms.keeper.library().plans.find(({ id }) => id === planId);
   if (!plan) return null;
   const latest = rooms.use.getState().heads.find(({ started }) => started.body.planId === planId);
-  const state = latest && (await readSession(rooms, latest.id));
-  return state ? nextAfter(rooms, state) : firstStart(plan.steps);
+  if (!latest) return firstStart(plan.steps);
+  const state = await readSession(rooms, latest.id);
+  return state && nextAfter(rooms, state);
 }

@@ -1,18 +1,15 @@
 /** Opens, goes on with and closes a session, and routes to it what was heard by ear, key or button. */
 
-import type { SessionState } from '../core/fold.ts';
 import { planAfter } from '../core/next-start.ts';
 import { ruleOf } from '../core/rule.ts';
 import { settingsOf } from '../core/settings.ts';
 import { type Heard, isWord, type Unsure, type Word } from '../core/word.ts';
+import { hears } from '../ears/ear-state.ts';
 import { pressed } from '../ears/keys.ts';
 import type { OwnWordsParts } from '../ears/own-words.ts';
+import { isLive } from './live.ts';
 import { openReview, showHeads, startOf } from './read-back.ts';
 import type { Rooms } from './rooms.ts';
-
-export function isLive(live: SessionState | null): live is SessionState {
-  return live !== null && live.phase.phase !== 'ended';
-}
 
 type Hearing = Parameters<OwnWordsParts['onHearing']>[0];
 
@@ -32,7 +29,10 @@ export async function take(rooms: Rooms, word: Heard): Promise<void> {
   if (was && !isLive(rooms.practice.state())) await closePractice(rooms);
 }
 
+/** Every tap in a session wakes the sound too: a clock that stands still would make holds of no length. */
 export function sayByHand(rooms: Rooms, word: Word): void {
+  if (word === 'resume') void listenAgain(rooms);
+  else void rooms.room.unlock();
   void take(rooms, pressed(word, rooms.room.clock.now(), 'button'));
 }
 
@@ -43,40 +43,76 @@ function showTried({ use }: Rooms, hearing: Hearing): void {
   }));
 }
 
-/** A second tap, or a tap while a session runs, leads back to the one that runs: never two at once. */
-export async function practise(rooms: Rooms, planId: string, sessionId?: string): Promise<void> {
-  const { use, room, ear, platformEar, teaching, practice, parts } = rooms;
-  if (isLive(practice.state())) return;
+/**
+ * From a tap. False when no session could begin; why is shown.
+ * A second tap, or a tap while a session runs, leads back to the one that runs: never two at once.
+ */
+export async function practise(rooms: Rooms, planId: string, sessionId?: string): Promise<boolean> {
+  const { use, room, practice, parts, teaching } = rooms;
+  if (isLive(practice.state())) return true;
   // Before anything is waited for: some phones give the recogniser to a tap alone.
   const byPlatform = openPlatformEar(rooms);
   await room.unlock();
-  const enrolled = byPlatform ? null : (teaching.taught() ?? (await teaching.refresh()))?.enrolled;
-  if (enrolled?.ok) {
-    ear.listen(enrolled.model);
-    void ear.open();
+  await teaching.stop();
+  if (!byPlatform) await openOwnWords(rooms);
+  const refusal = sessionId ? await goOn(rooms, sessionId) : await beginSession(rooms, planId);
+  use.setState({ refusal });
+  if (refusal !== null) {
+    closeEars(rooms);
+    return false;
   }
-  if (sessionId) await goOn(rooms, sessionId);
-  else await beginSession(rooms, planId);
   use.setState({ unfinished: null, screenStaysOn: await parts.wakeLock.hold() });
+  tellEar(rooms, byPlatform);
+  return true;
+}
+
+/** The ear in use says how it is, for the log. */
+function tellEar({ practice, platformEar, ear }: Rooms, byPlatform: boolean): void {
   if (byPlatform) void practice.ear('platform', platformEar.ear().state);
   else void practice.ear('own-words', ear.ear().state);
+}
+
+async function openOwnWords({ ear, teaching }: Rooms): Promise<void> {
+  const enrolled = (teaching.taught() ?? (await teaching.refresh()))?.enrolled;
+  if (!enrolled?.ok) return ear.close();
+  ear.listen(enrolled.model);
+  void ear.open();
+}
+
+function closeEars({ ear, platformEar }: Rooms): void {
+  ear.close();
+  platformEar.close();
+}
+
+/** From a tap, in a session: wakes the sound, and opens the ear again if it does not hear. */
+export async function listenAgain(rooms: Rooms): Promise<void> {
+  const byPlatform = settingsOf(rooms.keeper.library()).platformEar?.on ?? false;
+  if (byPlatform) rooms.platformEar.open();
+  await rooms.room.unlock();
+  if (!byPlatform && !hears(rooms.ear.ear())) await openOwnWords(rooms);
 }
 
 /** One ear owns the microphone: the other is closed first. */
 function openPlatformEar({ ear, platformEar, keeper }: Rooms): boolean {
   const on = settingsOf(keeper.library()).platformEar?.on ?? false;
-  if (on) ear.close();
-  else platformEar.close();
-  if (on) platformEar.open();
-  return on;
+  if (!on) {
+    platformEar.close();
+    return false;
+  }
+  ear.close();
+  platformEar.open();
+  return true;
 }
 
-async function beginSession(rooms: Rooms, planId: string): Promise<void> {
+/** Null, or why it could not begin. */
+async function beginSession(rooms: Rooms, planId: string): Promise<string | null> {
   const library = rooms.keeper.library();
   const { dogs, plans } = library;
   const plan = plans.find(({ id }) => id === planId);
   const start = await startOf(rooms, planId);
-  if (!plan || !start) return;
+  if (!plan) return 'This plan is not on this device.';
+  if (!start)
+    return 'The last session on this plan cannot be read, so where to start is not known. Nothing was deleted: save a copy in the settings, then load the page again.';
   const dogName = dogs.find(({ id }) => id === plan.dogId)?.name ?? '';
   const { steps, startStepId, carried } = start;
   const { limits, handler, place } = settingsOf(library);
@@ -84,12 +120,15 @@ async function beginSession(rooms: Rooms, planId: string): Promise<void> {
     ...{ dogId: plan.dogId, dogName, planId, planTitle: plan.title, position: plan.position },
     ...{ steps, startStepId, carried, limits, handler, place, rule: ruleOf(plan.rule) },
   });
+  return null;
 }
 
-async function goOn(rooms: Rooms, sessionId: string): Promise<void> {
-  const events = await rooms.store.session(sessionId);
-  if (events.ok) await rooms.practice.goOn(events.value.events);
-  else rooms.use.setState({ writeProblem: events.problem });
+/** Null, or why it cannot go on. */
+async function goOn({ store, practice }: Rooms, sessionId: string): Promise<string | null> {
+  const read = await store.session(sessionId);
+  if (!read.ok) return 'This session cannot be read right now. Nothing was deleted: load the page again.';
+  const goesOn = await practice.goOn(read.value.events);
+  return goesOn ? null : 'This session cannot go on: its records do not fit together. They are kept; begin a new session.';
 }
 
 export async function finish(rooms: Rooms): Promise<void> {
@@ -98,11 +137,10 @@ export async function finish(rooms: Rooms): Promise<void> {
 }
 
 async function closePractice(rooms: Rooms): Promise<void> {
-  const { practice, room, ear, platformEar, parts } = rooms;
+  const { practice, room, parts } = rooms;
   room.beats.stop();
   room.calls.silence();
-  ear.close();
-  platformEar.close();
+  closeEars(rooms);
   parts.wakeLock.release();
   await keepSplits(rooms);
   await showHeads(rooms);

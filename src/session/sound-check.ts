@@ -6,13 +6,21 @@ import { settingsOf } from '../core/settings.ts';
 import type { Word } from '../core/word.ts';
 import { hears } from '../ears/ear-state.ts';
 import { readSayings, type SayingProblem, sayingProblems } from '../ears/platform-words.ts';
+import { isLive } from './live.ts';
 import type { Rooms } from './rooms.ts';
 
 export async function teach(rooms: Rooms, word: string, said: string): Promise<void> {
   rooms.platformEar.close();
   await rooms.room.unlock();
-  if (!hears(rooms.ear.ear())) await rooms.ear.open();
+  // A microphone that is refused is told beside the row; nothing is asked to be said into it.
+  if (!hears(rooms.ear.ear()) && (await rooms.ear.open()) === 'blocked') return;
   rooms.teaching.catchTakes(word, said);
+}
+
+/** Leaving the sound check: the microphone is closed, and nothing that is said from now on becomes a take. */
+export async function leaveSoundCheck({ teaching, ear, practice }: Rooms): Promise<void> {
+  await teaching.stop();
+  if (!isLive(practice.state())) ear.close();
 }
 
 export async function tryOut(rooms: Rooms): Promise<void> {
@@ -60,6 +68,8 @@ export async function saveSettings(rooms: Rooms, settings: Partial<Settings>): P
   if (settings.platformEar) rooms.platformEar.close();
   await rooms.keeper.keep({ type: 'settings-saved', body: { ...settingsOf(rooms.keeper.library()), ...settings } });
   applySettings(rooms);
+  // Another handler has other words.
+  if (settings.handler !== undefined) await rooms.teaching.refresh();
 }
 
 export function applySettings({ room, keeper }: Rooms): void {

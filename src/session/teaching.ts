@@ -22,7 +22,7 @@ export type TeachingState =
 export type Taught = { readonly enrolled: Enrolled; readonly takes: number; readonly talk: number } | null;
 
 export interface TeachingParts {
-  readonly ear: Pick<OwnWords, 'teach' | 'idle' | 'enrol'>;
+  readonly ear: Pick<OwnWords, 'teach' | 'close' | 'enrol'>;
   readonly keeper: LibraryKeeper;
   readonly handler: () => string;
   readonly show: (state: TeachingState, taught: Taught) => void;
@@ -31,6 +31,7 @@ export interface TeachingParts {
 export interface Teaching {
   catchTakes(word: string, said: string): void;
   caught(take: CaughtTake): Promise<void>;
+  /** Closes the ear and builds the model from what was caught; nothing that is said after it is kept. */
   stop(): Promise<void>;
   addRecording(word: string, said: string, recording: { samples: Float32Array; sampleRateHz: number }): Promise<void>;
   remove(eventId: string): Promise<void>;
@@ -72,7 +73,8 @@ export function createTeaching({ ear, keeper, handler, show }: TeachingParts): T
       if (isKept(word, take)) await keep(word, said, take.caught);
     },
     stop: async () => {
-      ear.idle();
+      if (state.kind !== 'catching') return;
+      ear.close();
       tell({ kind: 'working' });
       await refresh();
       tell({ kind: 'idle' });

@@ -79,7 +79,7 @@ function GoOn() {
 function usePractise(): (planId: string, sessionId?: string) => void {
   const { practise } = useIntents();
   const [, go] = useLocation();
-  return (planId, sessionId) => void practise(planId, sessionId).then(() => go('/practice'));
+  return (planId, sessionId) => void practise(planId, sessionId).then((begun) => begun && go('/practice'));
 }
 
 function DogPlans({ dog }: { dog: Dog }) {

@@ -1,6 +1,6 @@
 /** What the ear is doing, always visible, in words and shape. */
 import type { SessionState } from '../../core/fold.ts';
-import { useApp } from '../app-context.tsx';
+import { useApp, useIntents } from '../app-context.tsx';
 import { Level } from '../parts/level.tsx';
 import css from './ear.module.css';
 import { type EarShape, sayEar } from './ear-words.ts';
@@ -11,6 +11,7 @@ export function Ear({ live }: { live: SessionState }) {
   const taught = useApp((state) => state.taught?.enrolled.ok ?? false);
   const paused = live.phase.phase === 'paused';
   const unsure = useUnsure(live);
+  const { listenAgain } = useIntents();
   const saying = sayEar(ear, taught);
   const short = paused ? 'Paused' : unsure && saying.shape === 'hears' ? 'Unsure' : saying.short;
   return (
@@ -20,7 +21,16 @@ export function Ear({ live }: { live: SessionState }) {
         <strong className={css.short}>{short}</strong>
         {saying.shape === 'hears' && !paused ? <Voice /> : null}
       </div>
-      {saying.help && !paused ? <p className={css.help}>{saying.help}</p> : null}
+      {saying.help && !paused ? (
+        <p className={css.help}>
+          {saying.help}{' '}
+          {saying.shape === 'deaf' ? (
+            <button type="button" className={css.again} onClick={() => void listenAgain()}>
+              Listen again
+            </button>
+          ) : null}
+        </p>
+      ) : null}
     </>
   );
 }

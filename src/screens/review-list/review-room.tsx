@@ -25,7 +25,7 @@ export function ReviewRoom({ sessionId }: { sessionId: string }) {
     <Review
       state={reviewed.state}
       next={reviewed.next}
-      onPractise={() => void practise(planId).then(() => go('/practice'))}
+      onPractise={() => void practise(planId).then((begun) => begun && go('/practice'))}
       onDone={() => go('/')}
     />
   );

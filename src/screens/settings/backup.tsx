@@ -10,11 +10,11 @@ const KEPT = {
 
 export function Backup() {
   const persistence = useApp((state) => state.persistence);
-  const { exportAll, importAll } = useIntents();
+  const { exportAll, importAll, after } = useIntents();
   const [said, setSaid] = useState('');
   const save = async () => {
     const file = await exportAll();
-    if (file) download(file.name, file.text);
+    if (file) after(RELEASE_MS, download(file.name, file.text));
   };
   const add = async (event: ChangeEvent<HTMLInputElement>) => {
     const [file] = event.target.files ?? [];
@@ -52,11 +52,15 @@ export function Backup() {
   );
 }
 
-function download(name: string, text: string): void {
+/** Some browsers begin to read only after the click is over; by then the address must still stand, ms. */
+const RELEASE_MS = 60_000;
+
+/** Returns the way to let go of the file. */
+function download(name: string, text: string): () => void {
   const url = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
   const link = document.createElement('a');
   link.href = url;
   link.download = name;
   link.click();
-  URL.revokeObjectURL(url);
+  return () => URL.revokeObjectURL(url);
 }

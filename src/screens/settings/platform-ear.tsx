@@ -7,10 +7,19 @@ import { useApp, useIntents } from '../app-context.tsx';
 import css from './settings.module.css';
 
 export function PlatformEar() {
-  const settings = settingsOf(useApp((state) => state.library));
-  const { saveSettings, language } = useIntents();
+  const library = useApp((state) => state.library);
+  const settings = settingsOf(library);
+  const { saveSettings, checkSayings, language } = useIntents();
   const platform = settings.platformEar ?? { on: false, mayLeave: false, language, sayings: {} };
+  const live = useApp((state) => state.live !== null && state.live.phase.phase !== 'ended');
   const save = (change: Partial<typeof platform>) => void saveSettings({ platformEar: { ...platform, ...change } });
+  // Switched on it listens for something at once: what was typed before, or what the taught words are called.
+  const switchOn = (on: boolean) =>
+    save({ on, sayings: hasWords(platform.sayings) ? platform.sayings : taughtSayings(settings.handler) });
+  const taughtSayings = (handler: string) => {
+    const taught = takesOf(library, handler);
+    return checkSayings(Object.fromEntries(SPOKEN_WORDS.map((word) => [word, taught.get(word)?.[0]?.said ?? '']))).sayings;
+  };
   return (
     <section className="stack">
       <h2>Another ear: the browser’s own recogniser</h2>
@@ -19,7 +28,7 @@ export function PlatformEar() {
         seconds held are less exact. Only one of the two listens.
       </p>
       <label className={css.choice}>
-        <input type="checkbox" checked={platform.on} onChange={(event) => save({ on: event.target.checked })} />
+        <input type="checkbox" checked={platform.on} disabled={live} onChange={(event) => switchOn(event.target.checked)} />
         Listen with the browser’s recogniser instead of my taught words
       </label>
       {platform.on ? (
@@ -31,11 +40,16 @@ export function PlatformEar() {
           <p className="soft">
             Without that, it is asked to work on the device, where the browser can; it may fetch its language for that.
           </p>
+          {hasWords(platform.sayings) ? null : <p role="status">Type what you say for each word: it knows none yet.</p>}
           <Sayings language={platform.language} kept={platform.sayings} onSave={save} />
         </>
       ) : null}
     </section>
   );
+}
+
+function hasWords(sayings: Readonly<Record<string, readonly string[]>>): boolean {
+  return Object.values(sayings).some((said) => said.length > 0);
 }
 
 interface SayingsProps {

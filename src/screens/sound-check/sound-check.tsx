@@ -27,6 +27,9 @@ const TALK_S = 10;
 const PHRASES = ['your dog’s name', 'your praise', 'another cue you use'];
 
 export function SoundCheck() {
+  const { leaveSoundCheck } = useIntents();
+  // The microphone closes with the screen: what is said elsewhere is not a take.
+  useEffect(() => () => void leaveSoundCheck(), [leaveSoundCheck]);
   return (
     <div className="stack wide">
       <header className="stack">

@@ -2,7 +2,7 @@
 import type { Call, Reason, RestReason } from './call.ts';
 import { ALARM_ASK, ALARM_LOOK, alarmScore } from './chain/alarm.ts';
 import { type Answer, type Machine, NO_TRIALS, type Trials } from './chain/machine.ts';
-import { AHEAD_OF, freshHalf, halfAhead, returnedLately } from './halves.ts';
+import { AHEAD_OF, halfAhead, halfOnReturn, returnedLately } from './halves.ts';
 import type { Limits } from './limits.ts';
 import { areaOf, type BodyArea, indexOfStep, insertBefore, type Step } from './plan.ts';
 import type { EndedRep } from './rep.ts';
@@ -166,7 +166,7 @@ function returnFrom(standing: Standing, because: Reason): Call {
   const failed = stepOf(standing);
   const below = standing.steps[indexOfStep(standing.steps, failed.id) - 1];
   if (!below) return here(standing, 'stay', [because, { kind: 'lowest-step' }]);
-  const half = freshHalf(standing.steps, failed);
+  const half = halfOnReturn(standing, failed);
   if (half) return { ...here(standing, 'split', [because, { kind: 'half-step-prepared' }]), toStepId: half.id, inserted: half };
   const reasons: Reason[] = standing.returns[failed.id] ? [because] : [because, { kind: 'no-half-step' }];
   return { ...here(standing, 'return', reasons), toStepId: below.id };

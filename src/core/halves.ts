@@ -1,6 +1,7 @@
-/** Decides where half a step is put in: in front of a step that was returned from, and ahead of need where the last steps needed it. */
+/** Decides where half a step is put in: at the first return from a step; by a rule that halves ahead at every return, and before need. */
 import type { Standing } from './criterion.ts';
 import { halfStep, indexOfStep, type Step } from './plan.ts';
+import { halvesAhead } from './rule.ts';
 
 /** So many of the last whole steps are looked at (chosen by simulation, tests/bench/criterion.md). */
 export const AHEAD_OF = 3;
@@ -17,15 +18,21 @@ export function freshHalf(steps: readonly Step[], step: Step): Step | null {
   return halfStep(below, step, `${below.id}~${step.id}`);
 }
 
+/** The half that a return from this step puts in before it, or null. */
+export function halfOnReturn({ rule, steps, returns }: Standing, failed: Step): Step | null {
+  return halvesAhead(rule) || !returns[failed.id] ? freshHalf(steps, failed) : null;
+}
+
 /** How many of the last whole steps, this one included, were ever returned from. */
 export function returnedLately({ steps, stepId, returns }: Standing): number {
   const whole = steps.slice(0, indexOfStep(steps, stepId) + 1).filter(({ halfOf }) => !halfOf);
   return whole.slice(-AHEAD_OF).filter(({ id }) => returns[id]).length;
 }
 
-/** The half through which a raise should go, or null: the step above is half itself, was met before, or nothing speaks for it. */
+/** The half through which a raise should go, or null: the rule waits for need, the step above is half itself or was met before, or nothing speaks for it. */
 export function halfAhead(standing: Standing, above: Step): Step | null {
-  const { steps, stepId, passed, returns } = standing;
+  const { rule, steps, stepId, passed, returns } = standing;
+  if (!halvesAhead(rule)) return null;
   const fromHalf = steps[indexOfStep(steps, stepId)]?.halfOf !== undefined;
   if (fromHalf || above.halfOf || passed.includes(above.id) || returns[above.id]) return null;
   return returnedLately(standing) >= AHEAD_NEEDED ? freshHalf(steps, above) : null;

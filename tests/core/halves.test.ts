@@ -1,4 +1,4 @@
-/** Where half a step is put in: in front of what failed, and ahead of need where the last steps needed it. */
+/** Where half a step is put in: once in front of what failed; by the rule that halves ahead every time, and where the last steps needed it. */
 import { expect, test } from 'vitest';
 import { LONG_LADDER } from '../../demo/long-ladder.ts';
 import { DEMO_PLAN } from '../../demo/scenario.ts';
@@ -6,19 +6,32 @@ import { calls, open, type Played, sessionStart, type } from '../../demo/typed-s
 import { freshHalf } from '../../src/core/halves.ts';
 import { NOTHING_CARRIED } from '../../src/core/next-start.ts';
 import type { HandlingStep, Plan, Step } from '../../src/core/plan.ts';
+import { STEADY, STEADY_AHEAD } from '../../src/core/rule.ts';
 import { sayCall } from '../../src/core/sentences.ts';
 
-/** Stands on a step with no warm-up; `returned`: the steps that were returned from before. */
-function standingOn(stepId: string, returned: readonly string[] = [], plan: Plan = DEMO_PLAN): Played {
+/** Stands on a step with no warm-up, halving ahead unless another rule is named; `returned`: the steps that were returned from before. */
+function standingOn(stepId: string, returned: readonly string[] = [], plan: Plan = DEMO_PLAN, rule = STEADY_AHEAD): Played {
   const returns = Object.fromEntries(returned.map((id) => [id, 1]));
-  const played = open(sessionStart(plan, { ...nextOn(plan, stepId), carried: { ...NOTHING_CARRIED, returns } }));
+  const next = { ...nextOn(plan, stepId), carried: { ...NOTHING_CARRIED, returns } };
+  const played = open({ ...sessionStart(plan, next), rule });
   return { ...played, state: { ...played.state, standing: { ...played.state.standing, stepId, warmUp: null } } };
 }
 
 const nextOn = (plan: Plan, startStepId: string) => ({ steps: plan.steps, startStepId, why: { kind: 'step-reached' } as const });
 const stepIn = (plan: Plan, id: string) => plan.steps.find((step) => step.id === id) as Step;
 
-test('when two of the last three steps were returned from, the next new one is met through its half', () => {
+test('the usual rule halves a rise the first time it goes back, and then no more', () => {
+  const again = type(standingOn('hold-7', [], LONG_LADDER, STEADY), 'll kkkkk ll');
+  expect(calls(again).slice(0, 3)).toEqual(['split hold-5~hold-7', 'raise hold-7', 'return hold-5~hold-7']);
+  expect(calls(type(standingOn('hold-7', ['hold-7'], LONG_LADDER, STEADY), 'll'))).toEqual(['return hold-5']);
+});
+
+test('the usual rule meets no step through its half before the step has failed', () => {
+  const played = type(standingOn('hold-3', ['hold-1', 'hold-2', 'hold-3'], DEMO_PLAN, STEADY), 'kkkkk');
+  expect(calls(played)).toEqual(['raise hold-4']);
+});
+
+test('by the rule that halves ahead, when two of the last three steps were returned from, the next new one is met through its half', () => {
   const played = type(standingOn('hold-3', ['hold-1', 'hold-3']), 'kkkkk');
   expect(calls(played)).toEqual(['raise hold-3~hold-4']);
   expect(played.state.standing.steps.map(({ id }) => id).slice(3, 6)).toEqual(['hold-3', 'hold-3~hold-4', 'hold-4']);
@@ -53,7 +66,7 @@ test('half steps do not count as steps that needed a half', () => {
   expect(calls(type(standingOn('hold-3', [half.id, 'hold-3'], plan), 'kkkkk'))).toEqual(['raise hold-4']);
 });
 
-test('a hold is halved at every return, as long as a second lies between', () => {
+test('by the rule that halves ahead, a hold is halved at every return, as long as a second lies between', () => {
   const first = type(standingOn('hold-7', [], LONG_LADDER), 'll');
   expect(calls(first)).toEqual(['split hold-5~hold-7']);
   const again = type(first, 'kkkkk ll');

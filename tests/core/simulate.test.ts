@@ -6,9 +6,14 @@ import { bornBy, inventedDog } from '../../demo/invented-dog.ts';
 import { LONG_LADDER } from '../../demo/long-ladder.ts';
 import { simulate, type Training, trainDog } from '../../demo/simulate.ts';
 import type { Step } from '../../src/core/plan.ts';
-import { type SessionRule, STEADY } from '../../src/core/rule.ts';
+import { type SessionRule, STEADY, STEADY_AHEAD } from '../../src/core/rule.ts';
 
-const RULES: readonly SessionRule[] = [STEADY, { kind: 'cautious' }, { kind: 'k-of-m', kept: 9, of: 10, window: 'blocks' }];
+const RULES: readonly SessionRule[] = [
+  STEADY,
+  STEADY_AHEAD,
+  { kind: 'cautious' },
+  { kind: 'k-of-m', kept: 9, of: 10, window: 'blocks' },
+];
 
 /** Everything that happened to a dog, rep by rep, as text. */
 function diary(seed: number, training: Training): string {

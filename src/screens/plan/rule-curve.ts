@@ -2,7 +2,7 @@
 import { chainOf } from '../../core/chain/automaton.ts';
 import { visit } from '../../core/chain/visit.ts';
 import type { Step } from '../../core/plan.ts';
-import { machineOf, ruleKey, type SessionRule, sameRule } from '../../core/rule.ts';
+import { machineOf, ruleKey, type SessionRule } from '../../core/rule.ts';
 import { FEWEST_FOR_INTERVAL, type Interval } from '../../core/statistics/interval.ts';
 import { wilson } from '../../core/statistics/share.ts';
 import type { Share } from '../../core/units.ts';
@@ -85,7 +85,7 @@ export function sayFinding(rule: SessionRule, { rows }: RuleCurves): string {
   const at = (p: Share) => rows.find((row) => row.p === p)?.handling ?? 0;
   const what = `A dog that truly keeps 7 of 10 is raised in ${sayChance(at(0.7))} visits before it goes back; one that keeps 9 of 10 in ${sayChance(at(0.9))}.`;
   if (at(0.7) >= TOO_MANY) return `Too fast: ${what.replace('A dog', 'a dog')}`;
-  return sameRule(rule, { kind: 'steady' }) ? `Patient: ${what.replace('A dog', 'a dog')}` : what;
+  return rule.kind === 'steady' ? `Patient: ${what.replace('A dog', 'a dog')}` : what;
 }
 
 /** What is known of the dog on this step, with its n. */

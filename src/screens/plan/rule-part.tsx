@@ -27,7 +27,7 @@ interface Props {
 export function RulePart({ rule, own, onChoose }: Props) {
   const curves = curvesOf(rule);
   const finding = sayFinding(rule, curves);
-  const usual = sameRule(rule, STEADY) ? null : curvesOf(STEADY).handling;
+  const usual = rule.kind === 'steady' ? null : curvesOf(STEADY).handling;
   return (
     <section className={css.part}>
       <h2>When the step goes up</h2>
@@ -172,8 +172,13 @@ function Why({ rule }: { rule: SessionRule }) {
   );
 }
 
-function sayEvidence({ from, reachTop, reps, lifts, earlyRaises }: Evidence): string {
-  const who = from === 'own' ? '1000 invented dogs trained by this app' : '1000 other invented dogs, with fewer half steps,';
-  const early = (100 * earlyRaises).toFixed(1);
-  return `Of ${who} ${Math.round(1000 * reachTop)} reach the top, after ${reps} reps and ${lifts} lifts on average; ${early} of 100 raises come too early.`;
+const WHOSE: Readonly<Record<Evidence['from'], string>> = {
+  own: 'invented dogs trained by this app',
+  confirmed: 'other invented dogs',
+  first: 'or more invented dogs of an earlier comparison',
+};
+
+function sayEvidence({ from, dogs, reachTop, reps, lifts, earlyRaises }: Evidence): string {
+  const [top, early] = [reachTop, earlyRaises].map((share) => (100 * share).toFixed(1));
+  return `Of ${dogs} ${WHOSE[from]} ${top} of 100 reach the top, after ${reps} reps and ${lifts} lifts on average; ${early} of 100 raises come too early.`;
 }

@@ -153,6 +153,21 @@ test('a number of one’s own stays within what can be counted', async () => {
   expect(app.saved.at(-1)?.rule).toEqual({ kind: 'k-of-m', kept: 3, of: 3, window: 'sliding' });
 });
 
+test('what speaks for a rule says of how many dogs it is', async () => {
+  await show();
+  expect(screen.getByText(/trained by this app/).textContent).toBe(
+    'Of 2000 invented dogs trained by this app 89.1 of 100 reach the top, after 558 reps and 85.6 lifts on average; 4.3 of 100 raises come too early.',
+  );
+  expect(screen.getByText(/^Of 4000 other invented dogs/)).toBeTruthy();
+});
+
+test('the rule that halves ahead can be chosen, and is as patient as the usual one', async () => {
+  const { app } = await show();
+  fireEvent.change(screen.getByLabelText('Rule'), { target: { value: 'steady ahead' } });
+  expect(app.saved.at(-1)?.rule).toEqual({ kind: 'steady', halving: 'ahead' });
+  expect(screen.getByRole('figure').textContent).toContain('Patient: a dog that truly keeps 7 of 10');
+});
+
 test('why percentile is not on offer is said', async () => {
   await show();
   expect(screen.getByText(/not offered for marked holds/)).toBeTruthy();

@@ -132,7 +132,7 @@ function draftsForWord(state: SessionState, heard: Heard): readonly Draft<Sessio
 
 /** Two reports of one word by ear, closer than this by their onsets, are one word, s: nobody says it twice so fast. */
 const SAME_WORD_S: Seconds = 0.3;
-/** The same, where one of the two is the browser's recogniser, which hears late and tells no moment, s. */
+/** The same of two ears, where one is the browser's recogniser, which hears late and tells no moment, s. One ear tells its own words apart. */
 const SAME_WORD_LATE_S: Seconds = 1.5;
 
 /** A word that two ears heard, or one ear twice, is one event. */
@@ -140,21 +140,28 @@ function isHeardAlready({ lastHeard }: SessionState, heard: Heard): boolean {
   // A hand may press twice as fast as that, and means it.
   const byHand = (by: Heard['by']) => by === 'button' || by === 'key';
   if (!lastHeard || lastHeard.word !== heard.word || (byHand(lastHeard.by) && byHand(heard.by))) return false;
-  const isLate = heard.by === 'platform' || lastHeard.by === 'platform';
+  const isLate = heard.by !== lastHeard.by && (heard.by === 'platform' || lastHeard.by === 'platform');
   return Math.abs(heard.startedAtS - lastHeard.startedAtS) < (isLate ? SAME_WORD_LATE_S : SAME_WORD_S);
 }
 
 /** Takes back the latest thing the handler did that still stands; again takes back the one before. */
 function draftsForUndo(state: SessionState): readonly Draft<SessionEvent>[] {
   const undone = undoneIds(state.log);
-  const last = state.log.findLast((event) => canUndo(event) && !undone.has(event.id));
-  return last ? [{ type: 'undone', body: { of: last.id } }] : [];
+  const standing = state.log.filter(({ id }) => !undone.has(id));
+  const last = standing.findLast((event) => canUndo(state, event) || brokeOffAHold(state, event));
+  return last && canUndo(state, last) ? [{ type: 'undone', body: { of: last.id } }] : [];
 }
 
-function canUndo(event: SessionEvent): boolean {
-  return (
-    event.type === 'word-heard' || event.type === 'session-ended' || (event.type === 'paused' && event.body.why === 'handler')
-  );
+/** A pause can be taken back while it lasts: afterwards its minutes would be found inside a hold. */
+function canUndo({ phase }: SessionState, event: SessionEvent): boolean {
+  if (event.type === 'word-heard' || event.type === 'session-ended') return true;
+  if (event.type !== 'paused' || event.body.why !== 'handler') return false;
+  return phase.phase === 'paused' && phase.sinceS === event.body.atS;
+}
+
+/** Undo stops here: what a pause broke off stays void, and what came before it is long done. */
+function brokeOffAHold({ reps }: SessionState, { id, type }: SessionEvent): boolean {
+  return type === 'paused' && reps.some(({ endedBy }) => endedBy === id);
 }
 
 function sounds(before: SessionState, after: SessionState, input: Input): readonly Effect[] {

@@ -94,6 +94,25 @@ const TABLE: readonly (readonly [title: string, script: string, told: string])[]
   ['undo twice takes the hold back as well', 'hold@1 mark@4 undo@5 undo@6', 'waiting'],
   ['three undos after two words are two', 'hold@1 mark@4 undo@5 undo@6 undo@7', 'waiting'],
   ['undo after a pause takes the pause back', 'pause@1 undo@2', 'waiting'],
+  [
+    'undo after a pause in a hold goes on with the hold, while the pause lasts',
+    'hold@1 pause@3 undo@4 mark@5',
+    'kept 4.0, waiting',
+  ],
+  [
+    'undo after the pause is over does not bring back the hold that it broke off',
+    'hold@1 pause@3 resume@60 undo@61 mark@62',
+    'paused 2.0, waiting, asks: mark-without-hold',
+  ],
+  ['however often it is said', 'hold@1 mark@4.2 hold@6 pause@8 resume@60 undo@61 undo@62', 'kept 3.2, paused 2.0, waiting'],
+  ['nor the hold that a hidden page broke off', 'hold@1 hidden@3 back@60 undo@61', 'paused 2.0, waiting'],
+  [
+    'undo after a pause between reps takes back the word before it',
+    'hold@1 mark@4 pause@5 resume@9 undo@10',
+    'paused 4.0, waiting',
+  ],
+  ['undo after a hold that followed a pause takes back that hold', 'pause@1 resume@3 hold@5 undo@7', 'waiting'],
+  ['undo in a second pause takes back that one alone', 'pause@1 resume@3 pause@5 undo@6 undo@7', 'waiting'],
   ['undo after the end opens the session again', 'hold@1 mark@4 finish@6 undo@7', 'kept 3.0, waiting'],
   ['nothing but undo is heard after the end', 'finish@1 hold@2 mark@6', 'ended'],
   ['finish said twice ends once', 'finish@1 finish@2', 'ended'],
@@ -125,6 +144,25 @@ test('a word that two ears report for one moment is one word', () => {
   const once = feed(open(sessionStart(PLAN)), { kind: 'heard', heard: { ...heard, by: 'own-words' } });
   const twice = feed(once, { kind: 'heard', heard: { ...heard, startedAtS: 1.1, by: 'platform' } });
   expect(tell(twice)).toBe('waiting, on hold-4');
+});
+
+test.each([
+  [
+    'the browser’s recogniser may hear two holds a second apart, and both were said',
+    'platform',
+    'platform',
+    2,
+    'holding since 2',
+  ],
+  ['two ears that tell of one hold a second apart heard one', 'own-words', 'platform', 2, 'holding since 1'],
+  ['two ears that tell of a hold two seconds apart heard two', 'own-words', 'platform', 3, 'holding since 3'],
+] as const)('%s', (_, first, second, atS, told) => {
+  const hold = (by: 'own-words' | 'platform', startedAtS: number): Input => ({
+    kind: 'heard',
+    heard: { word: 'hold', startedAtS, endedAtS: startedAtS + 0.4, decidedAtS: startedAtS + 0.6, confidence: 0.9, by },
+  });
+  const { phase } = feed(feed(open(sessionStart(PLAN)), hold(first, 1)), hold(second, atS)).state;
+  expect(phase.phase === 'holding' && `holding since ${phase.sinceS}`).toBe(told);
 });
 
 test('words that come late count by when they were begun, not by when they were understood', () => {

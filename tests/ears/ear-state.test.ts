@@ -79,3 +79,17 @@ test('closing turns it off from anywhere, and off it stays', () => {
   expect(nextEar(EAR_OFF, { kind: 'lost', why: 'muted', atS: 1 })).toEqual(EAR_OFF);
   expect(nextEar(EAR_OFF, looked(99))).toEqual(EAR_OFF);
 });
+
+test('a microphone that stays dead is asked for again and again, not once', () => {
+  let ear = run(asked, voice(11));
+  const askedAtS: number[] = [];
+  for (let atS = 11; atS < 131; atS += 0.5) {
+    ear = nextEar(ear, looked(atS));
+    if (ear.retryAtS === null || atS < ear.retryAtS) continue;
+    askedAtS.push(atS);
+    ear = nextEar(ear, { kind: 'asked', atS });
+  }
+  // After 1, 2, 4, 8, 16, 30 s, each and the three seconds in which nothing came.
+  expect(askedAtS.length).toBeGreaterThanOrEqual(6);
+  expect(ear.state).toBe('degraded');
+});

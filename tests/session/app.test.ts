@@ -16,10 +16,11 @@ const settle = async () => {
   for (let i = 0; i < 5; i++) await new Promise<void>((ready) => setImmediate(ready));
 };
 
-async function opened(wish: { mayWrite?: boolean; sound?: boolean } = {}) {
+async function opened(wish: { mayWrite?: boolean; sound?: boolean; unreadable?: boolean } = {}) {
   const clock = { nowS: 50 };
   const did: string[] = [];
   const store = createMemoryStore({ newId: () => 'phone' });
+  if (wish.unreadable) store.library = async () => ({ ok: false, problem: { kind: 'severed', cause: 'test' } });
   const timers = createFakeTimers();
   let ears: OwnWordsParts | null = null;
   let ear: Ear = EAR_OFF;
@@ -43,7 +44,7 @@ async function opened(wish: { mayWrite?: boolean; sound?: boolean } = {}) {
       look: () => did.push('looked'),
     },
     enrol: async () => ({ ok: false, problems: [] }),
-    ...{ expectOwnSound: () => {}, ear: () => ear, close: () => becomes({ state: 'off' }) },
+    ...{ expectOwnSound: () => {}, expect: () => {}, ear: () => ear, close: () => becomes({ state: 'off' }) },
     away: (why) => becomes({ state: 'suspended', why }),
     back: () => becomes({ state: 'restarting', why: null }),
   };
@@ -215,4 +216,61 @@ test('with the browser’s recogniser switched on, that ear has the microphone a
   expect(app.getState().ear).toMatchObject({ state: 'blocked', why: 'no-recogniser' });
   const ears = app.getState().live?.log.flatMap((event) => (event.type === 'ear-changed' ? [event.body.ear] : []));
   expect(new Set(ears)).toEqual(new Set(['platform']));
+});
+
+test('leaving the sound check in the middle closes the microphone, and nothing said after it is a take', async () => {
+  const { app, ears } = await opened();
+  await app.intents.teach('hold', 'steady');
+  await settle();
+  expect(app.getState().teaching.kind).toBe('catching');
+  await app.intents.leaveSoundCheck();
+  await settle();
+  expect(app.getState()).toMatchObject({ teaching: { kind: 'idle' }, ear: { state: 'off' } });
+  const caught = { samples: new Float32Array(8000), sampleRateHz: 16_000, startedAtS: 1, endedAtS: 1.5, cut: false };
+  const report = {
+    ...{ levelDb: -20, noiseDb: -60, clippedShare: 0 },
+    speechStartsAtS: 0,
+    speechEndsAtS: 0.5,
+    speechLengthS: 0.5,
+    faults: [],
+  };
+  ears()?.onCaught({ caught, report });
+  await settle();
+  expect(app.getState().library.sounds).toEqual([]);
+});
+
+test('a session on a plan that is not here is refused with the reason, and the microphone stays closed', async () => {
+  const { app } = await opened();
+  expect(await app.intents.practise('nowhere')).toBe(false);
+  expect(app.getState().refusal).toContain('not on this device');
+  expect(app.getState()).toMatchObject({ live: null, ear: { state: 'off' } });
+});
+
+test('a last session that cannot be read does not put the dog back to the first step', async () => {
+  const { app, store, press } = await practising();
+  await press('hold', 60);
+  await press('mark', 61);
+  await press('finish', 65);
+  await settle();
+  store.session = async () => ({ ok: false, problem: { kind: 'severed', cause: 'test' } });
+  expect(await app.intents.startOf(DEMO_PLAN.id)).toBeNull();
+  expect(await app.intents.practise(DEMO_PLAN.id)).toBe(false);
+  expect(app.getState().refusal).toContain('cannot be read');
+});
+
+test('a library that cannot be read is not opened as an empty one', async () => {
+  const { app, store } = await opened({ unreadable: true });
+  expect(app.getState().opening.kind).toBe('failed');
+  const all = await store.all();
+  expect(all.ok && all.value.events).toEqual([]);
+});
+
+test('a tap on go on opens an ear again that had gone deaf', async () => {
+  const { app, becomes, did } = await practising();
+  becomes({ state: 'blocked', why: 'not-allowed' });
+  await app.intents.listenAgain();
+  await settle();
+  // Nothing is taught here: it stays closed and says so, instead of pretending to listen.
+  expect(app.getState().ear.state).toBe('off');
+  expect(did).not.toContain('ear listens');
 });

@@ -40,7 +40,7 @@ export interface SessionState {
 
 /** A log that no session can be made of. The caller shows it; nothing is dropped. */
 export interface BadLog {
-  readonly kind: 'empty' | 'no-start' | 'two-starts' | 'unknown-step';
+  readonly kind: 'empty' | 'no-start' | 'two-starts' | 'unknown-step' | 'doubled-step';
   readonly at: string;
 }
 
@@ -64,22 +64,32 @@ export function fold(log: readonly SessionEvent[]): { ok: true; state: SessionSt
   if (first.type !== 'session-started') return { ok: false, problem: { kind: 'no-start', at: first.id } };
   const second = rest.find((event) => event.type === 'session-started');
   if (second) return { ok: false, problem: { kind: 'two-starts', at: second.id } };
-  const astray = strayStep(first, rest);
-  if (astray !== null) return { ok: false, problem: { kind: 'unknown-step', at: astray } };
-  const state = standingEvents(rest).reduce(reduce, begin(first));
+  const standing = standingEvents(rest);
+  const problem = strayStep(first, standing);
+  if (problem) return { ok: false, problem };
+  const state = standing.reduce(reduce, begin(first));
   return { ok: true, state: { ...state, log } };
 }
 
-/** The event that names a step which its ladder never had: an import may hold one, a session of ours cannot. */
-function strayStep(start: SessionEvent & { type: 'session-started' }, rest: readonly SessionEvent[]): string | null {
-  const known = new Set(start.body.steps.map(({ id }) => id));
-  if (!known.has(start.body.startStepId)) return start.id;
-  for (const event of rest) {
-    if (event.type !== 'called') continue;
-    if (event.body.inserted) known.add(event.body.inserted.id);
-    if (!known.has(event.body.toStepId) || !known.has(event.body.fromStepId)) return event.id;
+/** A step that is named while its ladder does not have it, or has it twice: an import may hold one, a session of ours cannot. */
+function strayStep(start: SessionEvent & { type: 'session-started' }, standing: readonly SessionEvent[]): BadLog | null {
+  const { steps, startStepId } = start.body;
+  const known = new Set(steps.map(({ id }) => id));
+  if (known.size < steps.length) return { kind: 'doubled-step', at: start.id };
+  if (!known.has(startStepId)) return { kind: 'unknown-step', at: start.id };
+  for (const event of standing) {
+    const problem = event.type === 'called' ? strayInCall(event.body, known) : null;
+    if (problem) return { kind: problem, at: event.id };
+    if (event.type === 'called' && event.body.inserted) known.add(event.body.inserted.id);
   }
   return null;
+}
+
+function strayInCall({ fromStepId, toStepId, inserted }: Call, known: ReadonlySet<string>): BadLog['kind'] | null {
+  if (inserted && known.has(inserted.id)) return 'doubled-step';
+  const { belowId, aboveId } = inserted?.halfOf ?? { belowId: fromStepId, aboveId: fromStepId };
+  const to = toStepId === inserted?.id ? fromStepId : toStepId;
+  return [fromStepId, to, belowId, aboveId].every((id) => known.has(id)) ? null : 'unknown-step';
 }
 
 function begin(event: SessionEvent & { type: 'session-started' }): SessionState {

@@ -15,7 +15,9 @@ export const AHEAD_NEEDED = 2;
 export function freshHalf(steps: readonly Step[], step: Step): Step | null {
   const below = steps[indexOfStep(steps, step.id) - 1];
   if (!below || (step.kind === 'handling' && steps.some(({ halfOf }) => halfOf?.aboveId === step.id))) return null;
-  return halfStep(below, step, `${below.id}~${step.id}`);
+  const id = `${below.id}~${step.id}`;
+  // A plan may have kept that very half and moved it: one step cannot stand in two places.
+  return indexOfStep(steps, id) < 0 ? halfStep(below, step, id) : null;
 }
 
 /** The half that a return from this step puts in before it, or null. */

@@ -3,9 +3,11 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { DEMO_PLAN } from '../../demo/scenario.ts';
 import { calls, events, feed, LONG, open, type Played, say, sessionStart, type } from '../../demo/typed-session.ts';
+import type { Call } from '../../src/core/call.ts';
 import type { SessionEvent } from '../../src/core/event.ts';
 import { append, fold, type SessionState } from '../../src/core/fold.ts';
 import { firstStart } from '../../src/core/next-start.ts';
+import type { Step } from '../../src/core/plan.ts';
 import type { Input } from '../../src/core/step.ts';
 import { type Heard, WORDS } from '../../src/core/word.ts';
 
@@ -186,6 +188,97 @@ test('a log that names a step its ladder never had is refused, not folded to non
     event.type === 'called' ? { ...event, body: { ...event.body, toStepId: 'nowhere' } } : event,
   );
   expect(fold(astray)).toMatchObject({ ok: false, problem: { kind: 'unknown-step' } });
+});
+
+/** A split session, with something changed in the call that put the half step in. */
+function withSplit(change: (call: Call) => Partial<Call>): readonly SessionEvent[] {
+  const log = events(type(open(sessionStart(DEMO_PLAN)), 'h ll'));
+  return log.map((event) =>
+    event.type === 'called' && event.body.inserted ? { ...event, body: { ...event.body, ...change(event.body) } } : event,
+  );
+}
+
+const halfBetween = (belowId: string, aboveId: string) => (call: Call) => ({
+  inserted: { ...(call.inserted as Step), halfOf: { belowId, aboveId } },
+});
+
+test.each([
+  ['lies below a step that is not there', halfBetween('hold-0', 'nowhere'), 'unknown-step'],
+  ['lies above a step that is not there', halfBetween('nowhere', 'hold-1'), 'unknown-step'],
+  ['goes by the name of another', (call: Call) => ({ inserted: { ...(call.inserted as Step), id: 'hold-3' } }), 'doubled-step'],
+  ['lies where it should', () => ({}), undefined],
+])('a half step that %s: the log is taken only when it makes sense', (_, change, kind) => {
+  const result = fold(withSplit(change));
+  expect(result.ok ? undefined : result.problem.kind).toBe(kind);
+});
+
+test('a ladder that has one step twice is refused', () => {
+  const twice = { ...DEMO_PLAN, steps: [...DEMO_PLAN.steps, ...DEMO_PLAN.steps.slice(0, 1)] };
+  const log = events(type(open(sessionStart(DEMO_PLAN)), 'k'));
+  const doubled = log.map((event) =>
+    event.type === 'session-started' ? { ...event, body: { ...event.body, steps: twice.steps } } : event,
+  );
+  expect(fold(doubled)).toMatchObject({ ok: false, problem: { kind: 'doubled-step', at: 'demo:1' } });
+});
+
+test('a half step whose cause alone was undone leaves nothing that a later call can name', () => {
+  const log = events(type(open(sessionStart(DEMO_PLAN)), 'h ll kkkkk'));
+  const cause = log.find((event) => event.type === 'called' && event.body.inserted) as SessionEvent & { type: 'called' };
+  const undo = { ...(log[0] as SessionEvent), id: 'x:1', type: 'undone', body: { of: cause.body.because } } as SessionEvent;
+  expect(fold([...log, undo])).toMatchObject({ ok: false, problem: { kind: 'unknown-step' } });
+});
+
+const someStepId = fc.constantFrom('hold-0', 'hold-1', 'hold-2', 'hold-0~hold-1', 'hold-1~hold-2', 'paw-rest', 'nowhere');
+const mutation: fc.Arbitrary<(log: readonly SessionEvent[]) => readonly SessionEvent[]> = fc.oneof(
+  fc.nat().map((n) => (log: readonly SessionEvent[]) => log.filter((_, i) => i !== n % log.length)),
+  fc.tuple(fc.nat(), fc.nat()).map(
+    ([from, to]) =>
+      (log: readonly SessionEvent[]) =>
+        log.toSpliced(to % (log.length + 1), 0, log[from % log.length] as SessionEvent),
+  ),
+  fc.tuple(fc.nat(), fc.nat()).map(([n, of]) => (log: readonly SessionEvent[]) => [
+    ...log,
+    { ...log[n % log.length], id: `x:${n}`, type: 'undone', body: { of: log[of % log.length]?.id } } as SessionEvent,
+  ]),
+  fc.tuple(fc.nat(), fc.constantFrom('fromStepId', 'toStepId', 'startStepId', 'because'), someStepId).map(
+    ([n, key, id]) =>
+      (log: readonly SessionEvent[]) =>
+        changed(log, n, (body) => (key in body ? { ...body, [key]: id } : body)),
+  ),
+  fc.tuple(fc.nat(), someStepId, someStepId, someStepId).map(
+    ([n, id, belowId, aboveId]) =>
+      (log: readonly SessionEvent[]) =>
+        changed(log, n, (body) =>
+          'inserted' in body ? { ...body, inserted: { ...DEMO_PLAN.steps[1], id, halfOf: { belowId, aboveId } } } : body,
+        ),
+  ),
+  fc.tuple(fc.nat(), fc.nat()).map(
+    ([n, kind]) =>
+      (log: readonly SessionEvent[]) =>
+        changed(log, n, (body) =>
+          'kind' in body ? { ...body, kind: ['raise', 'return', 'split', 'rest', 'stay', 'begin'][kind % 6] } : body,
+        ),
+  ),
+);
+
+/** Changes the n-th of the events that can be changed so. */
+function changed(log: readonly SessionEvent[], n: number, change: (body: object) => object): readonly SessionEvent[] {
+  const able = log.filter(({ body }) => change(body) !== body);
+  const at = able[n % Math.max(1, able.length)];
+  return log.map((event) => (event === at ? ({ ...event, body: change(event.body) } as SessionEvent) : event));
+}
+
+test('however a log is torn, it folds to a session or is refused; nothing breaks', () => {
+  const reps = fc.array(fc.constantFrom('k', 'k', 'l', 'l', 'n', 'e', 'h', 'u'), { maxLength: 40 });
+  fc.assert(
+    fc.property(reps, fc.array(mutation, { minLength: 1, maxLength: 6 }), (letters, mutations) => {
+      const log = events(type(open(sessionStart(DEMO_PLAN)), letters.join('')));
+      const torn = mutations.reduce((so, mutate) => (so.length === 0 ? so : mutate(so)), log);
+      const result = fold(torn);
+      if (result.ok) expect(result.state.standing.steps.some(({ id }) => id === result.state.standing.stepId)).toBe(true);
+    }),
+    { seed: SEED, numRuns: 1500 },
+  );
 });
 
 test('a word that two ears heard is one event', () => {

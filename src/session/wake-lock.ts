@@ -13,15 +13,30 @@ interface Sentinel {
 
 export function createWakeLock(): WakeLock {
   let sentinel: Sentinel | null = null;
+  let wanted = false;
+  let asking: Promise<boolean> | null = null;
+  const letGo = () => {
+    void sentinel?.release().catch(() => undefined);
+    sentinel = null;
+  };
+  const askOnce = async () => {
+    sentinel = await ask();
+    // Released while it was being asked for: one that nobody knows of would never be let go.
+    if (!wanted) letGo();
+    return sentinel !== null;
+  };
   return {
-    hold: async () => {
-      if (sentinel && !sentinel.released) return true;
-      sentinel = await ask();
-      return sentinel !== null;
+    hold: () => {
+      wanted = true;
+      if (sentinel && !sentinel.released) return Promise.resolve(true);
+      asking ??= askOnce().finally(() => {
+        asking = null;
+      });
+      return asking;
     },
     release: () => {
-      void sentinel?.release().catch(() => undefined);
-      sentinel = null;
+      wanted = false;
+      letGo();
     },
   };
 }

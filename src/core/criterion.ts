@@ -63,7 +63,7 @@ export function stepOf(standing: Standing): Step {
   return step;
 }
 
-/** A trial says whether the dog could do the step: kept or lifted, and not a warm-up. */
+/** A trial says whether the dog could do the step: kept or lifted. Whether a warm-up is counted is for the caller to say. */
 export function isTrial(rep: EndedRep): boolean {
   return rep.outcome === 'kept' || rep.outcome === 'lifted';
 }
@@ -72,6 +72,7 @@ export function isTrial(rep: EndedRep): boolean {
 export function countRep(standing: Standing, rep: EndedRep, judge: Judge = byRule): Standing {
   const today = countToday(standing, rep);
   if (rep.outcome === 'void') return { ...standing, today };
+  // Warm-ups feed the alarm of their area too: a place that hurts hurts in the first rep (CRITERION.md).
   const alarms = isTrial(rep) ? countAlarm(standing, rep) : standing.alarms;
   if (standing.warmUp) return { ...standing, today, alarms, warmUp: countWarmUp(standing.warmUp, rep) };
   return { ...standing, today, alarms, trials: isTrial(rep) ? countTrial(standing, rep, judge) : standing.trials };
@@ -150,7 +151,10 @@ function endOfWarmUp(standing: Standing): readonly Call[] {
 
 function moveAfter(standing: Standing, { verdict, because }: Answer<Trials>): readonly Call[] {
   if (verdict === 'stay') return [];
-  return [verdict === 'raise' ? raiseFrom(standing, because) : returnFrom(standing, because)];
+  if (verdict === 'return') return [returnFrom(standing, because)];
+  const raise = raiseFrom(standing, because);
+  const isOld = raise.kind === 'rest' && standing.today.rested.includes('goal-reached');
+  return isOld ? [] : [raise];
 }
 
 function raiseFrom(standing: Standing, because: Reason): Call {

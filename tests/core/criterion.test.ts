@@ -111,6 +111,22 @@ test('at the top of the plan it says that the goal is reached', () => {
   expect(lastCalls(type(standingOn('claw-file'), 'kkkkkkkkk'))).toEqual(['rest goal-reached']);
 });
 
+test('that the goal is reached is said once a session: who goes on for joy is left in peace', () => {
+  const played = type(standingOn('claw-file'), 'kkkkkkkkk kkkkkkkkkkkk');
+  expect(lastCalls(played)).toEqual(['rest goal-reached']);
+});
+
+test('a goal reached earlier does not hide another reason to rest', () => {
+  const played = type(standingOn('claw-file', { ...LONG, reps: 18 }), 'kkkkkkkkk kkkkkkkkk');
+  expect(lastCalls(played)).toEqual(['rest goal-reached', 'rest reps-done']);
+});
+
+test('a warm-up that lifts counts for the alarm of its place, though not for the step', () => {
+  const played = type(warming('paw-lift'), 'l');
+  expect(played.state.standing.alarms).toEqual({ paws: 1 });
+  expect(played.state.standing.trials).toEqual(NO_TRIALS);
+});
+
 test('twenty reps are enough, and that is said once', () => {
   const played = type(standingOn('paw-touch', { ...LONG, reps: 4 }), 's s s s s s');
   expect(lastCalls(played)).toEqual(['rest reps-done']);

@@ -1,8 +1,9 @@
 /** Runs the ear over a recording as if it were spoken now: in blocks of 20 ms, with the time it took. */
 
+import { expectedOf } from '../core/expected.ts';
 import type { Hearing } from '../hearing/decide.ts';
 import { type Enrolment, enrol, type Teaching } from '../hearing/enrol.ts';
-import { createListener } from '../hearing/listen.ts';
+import { createListener, type Listener } from '../hearing/listen.ts';
 import type { Model } from '../hearing/model.ts';
 import type { NetworkWeights } from '../hearing/weights/shape.ts';
 import { type RecordedRep, repsOf } from './reps.ts';
@@ -22,6 +23,17 @@ export interface HeardSession {
   readonly unsure: readonly Omit<Unsure, 'kind'>[];
   readonly reps: readonly RecordedRep[];
   readonly realTimeFactor: number;
+}
+
+/** As in a session: after a hold its end is expected, after its end the next hold. */
+function listenInOrder(model: Model, listener: Listener): (heard: readonly Hearing[]) => void {
+  const words = model.words.map(({ word }) => word);
+  const expectNext = (holding: boolean): void => listener.expect(expectedOf(words, holding));
+  expectNext(false);
+  return (heard) => {
+    for (const h of heard)
+      if (h.kind === 'word' && ['hold', 'mark', 'lifted', 'void'].includes(h.word)) expectNext(h.word === 'hold');
+  };
 }
 
 export const teach = (teaching: Teaching, weights: NetworkWeights | undefined): Enrolment => enrol(teaching, { weights });
@@ -48,7 +60,12 @@ export function hearTrack(
   const block = Math.floor(BLOCK_S * sampleRateHz);
   const heard: Hearing[] = [];
   const before = process.cpuUsage();
-  for (let at = 0; at < samples.length; at += block) heard.push(...listener.push(samples.subarray(at, at + block)));
+  const followed = listenInOrder(model, listener);
+  for (let at = 0; at < samples.length; at += block) {
+    const found = listener.push(samples.subarray(at, at + block));
+    followed(found);
+    heard.push(...found);
+  }
   heard.push(...listener.flush());
   const spent = process.cpuUsage(before);
   const lengthS = samples.length / sampleRateHz;

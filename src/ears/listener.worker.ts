@@ -22,6 +22,8 @@ let job: Job = { kind: 'idle' };
 let weights: NetworkWeights | undefined;
 let listener: Listener | null = null;
 let catcher: TakeCatcher | null = null;
+/** Kept beside the listener: one that begins afresh expects the same. */
+let expected: readonly string[] | null = null;
 let levelDueS = 0;
 let lost = 0;
 
@@ -35,6 +37,7 @@ function begin(atS: number): void {
   catcher = createTakeCatcher(stream.sampleRateHz, job.kind === 'teach' ? job.longestS : NEVER_S);
   listener =
     job.kind === 'listen' ? createListener(job.model, { sampleRateHz: stream.sampleRateHz, startsAtS: atS, weights }) : null;
+  listener?.expect(expected);
 }
 
 function takeBlock(block: TapBlock): void {
@@ -66,6 +69,10 @@ function take(message: ToListener): void {
       return;
     case 'own-sound':
       listener?.expectOwnSound(message.fromS, message.toS);
+      return;
+    case 'expect':
+      expected = message.words;
+      listener?.expect(expected);
       return;
     case 'enrol':
       tell({ kind: 'enrolled', request: message.request, enrolled: enrolled(message.teaching) });

@@ -25,6 +25,8 @@ export type ToListener =
   | { readonly kind: 'job'; readonly job: Job }
   /** The app itself sounds then, in audio time, s. */
   | { readonly kind: 'own-sound'; readonly fromS: number; readonly toS: number }
+  /** The words that may well come next; null: all alike. */
+  | { readonly kind: 'expect'; readonly words: readonly string[] | null }
   /** The packed network, once, before the first teaching; null: none could be had. */
   | { readonly kind: 'weights'; readonly file: ArrayBuffer | null }
   | { readonly kind: 'enrol'; readonly request: number; readonly teaching: Teaching };

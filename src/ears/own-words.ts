@@ -34,6 +34,8 @@ export interface OwnWords {
   teach(longestS: Seconds): void;
   enrol(teaching: Teaching): Promise<Enrolled>;
   expectOwnSound(fromS: Seconds, toS: Seconds): void;
+  /** The taught words that may well come next; null: all alike. */
+  expect(words: readonly string[] | null): void;
   /** Call it a few times a second: notices what sends no event, and asks again when it is time. */
   look(): void;
   away(why: 'hidden' | 'interrupted'): void;
@@ -77,6 +79,7 @@ export function createOwnWords(parts: OwnWordsParts): OwnWords {
     teach: (longestS) => job({ kind: 'teach', longestS }),
     enrol: (teaching) => enrol(inside, teaching),
     expectOwnSound: (fromS, toS) => send(inside, ownSound(parts, fromS, toS)),
+    expect: (words) => send(inside, { kind: 'expect', words }),
     look: () => look(inside),
     away: (why) => tell(inside, { kind: 'away', why }),
     back: () => tell(inside, { kind: 'back', atS: parts.clock.now() }),

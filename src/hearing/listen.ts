@@ -32,6 +32,8 @@ export interface Listener {
   flush(): readonly Hearing[];
   /** The app itself sounds from one moment of the stream to another: that sound is never a word. */
   expectOwnSound(fromS: number, toS: number): void;
+  /** The taught words that may well come next: any other must be clearer to be heard. Null: all alike. */
+  expect(words: readonly string[] | null): void;
   level(): { noiseDb: number; nowDb: number; speaking: boolean };
 }
 
@@ -114,6 +116,7 @@ export function createListener(model: Model, options: ListenOptions): Listener {
       return outward(decider.collect());
     },
     expectOwnSound: (fromS, toS) => decider.expectOwnSound(fromS - startsAtS, toS - startsAtS),
+    expect: decider.expect,
     level: () => ({ noiseDb: loudness.noiseDb(), nowDb: loudness.nowDb(), speaking: loudness.speaking() }),
   };
 }

@@ -6,8 +6,13 @@ export interface Owner {
   readonly take: number;
 }
 
-/** How many of the nearest takes count; of the cohort as well (recipe of the ear). */
+/** How many of the nearest takes count most; of the cohort as well (recipe of the ear). */
 const NEAREST_TAKES = 2;
+/**
+ * Share of the mean over all takes of a word beside that of the nearest: what is no word may come near to two takes, a word is near to all
+ * (tried from 0 to 1 on composed sessions; flat from .7, see tests/bench/ear.md).
+ */
+const ALL_TAKES_SHARE = 0.7;
 const NEAREST_COHORT = 3;
 /** Weight of the cohort's distance against the word's own (tried from .3 to .8 on composed sessions; flat between .3 and .5). */
 const COHORT_WEIGHT = 0.4;
@@ -68,11 +73,9 @@ export function createScorer(words: readonly string[], owners: readonly Owner[])
         best[g] = least;
       }
       words.forEach((word, w) => {
-        const own = meanOfSmallest(
-          picked,
-          pick((owner) => owner === word),
-          NEAREST_TAKES,
-        );
+        const takes = pick((owner) => owner === word);
+        const nearest = meanOfSmallest(picked, takes, NEAREST_TAKES);
+        const own = nearest + ALL_TAKES_SHARE * (meanOfSmallest(picked, takes, takes) - nearest);
         const others = meanOfSmallest(
           picked,
           pick((owner) => owner !== word),

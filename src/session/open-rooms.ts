@@ -81,6 +81,7 @@ async function furnish(parts: AppParts, use: Rooms['use'], store: EventStore): P
   });
   const practice = createPractice({
     ...{ nowS: room.clock.now, wall, writer, beats: room.beats, calls: room.calls },
+    expect: ear.expect,
     show: (live) => use.setState({ live }),
   });
   const teaching = createTeaching({

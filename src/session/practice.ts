@@ -4,11 +4,12 @@ import type { Calls } from '../audio/calls.ts';
 import type { CallKind } from '../audio/names.ts';
 import type { Call } from '../core/call.ts';
 import type { EarState, SessionEvent, SessionStart, Stamp } from '../core/event.ts';
+import { expectedOf } from '../core/expected.ts';
 import { fold, type SessionState } from '../core/fold.ts';
 import { CALL_WORDS } from '../core/sentences.ts';
 import { type Effect, type Input, type Stepped, start, step } from '../core/step.ts';
 import type { Seconds } from '../core/units.ts';
-import type { Heard, Unsure } from '../core/word.ts';
+import { type Heard, type Unsure, WORDS } from '../core/word.ts';
 import { isoWithOffset, type WallClock } from './wall-clock.ts';
 import type { Writer } from './writer.ts';
 
@@ -19,6 +20,8 @@ export interface PracticeParts {
   readonly writer: Writer;
   readonly beats: Pick<Beats, 'start' | 'stop'>;
   readonly calls: Pick<Calls, 'call' | 'holdBegan' | 'holdEnded' | 'voice' | 'silence'>;
+  /** Tells the ear which words may well come next; null: all alike. */
+  readonly expect?: (words: readonly string[] | null) => void;
   /** Tells the screen; only after the writer has answered. */
   readonly show: (state: SessionState) => void;
 }
@@ -45,12 +48,14 @@ interface Inside {
   state: SessionState | null;
   /** Page time of the session's 0. */
   zeroS: Seconds;
+  /** What the ear was last told to expect. */
+  expected: 'end of hold' | 'hold' | 'all alike';
   /** What is being written; the next input waits for it, so that events keep their order. */
   busy: Promise<void>;
 }
 
 export function createPractice(parts: PracticeParts): Practice {
-  const inside: Inside = { parts, state: null, zeroS: 0, busy: Promise.resolve() };
+  const inside: Inside = { parts, state: null, zeroS: 0, expected: 'all alike', busy: Promise.resolve() };
   const sessionS = () => parts.nowS() - inside.zeroS;
   const feed = (input: Input) => inTurn(inside, () => take(inside, input));
   return {
@@ -124,8 +129,16 @@ async function carryOut(inside: Inside, { state, effects }: Stepped): Promise<vo
   // Under way before anything sounds: whatever becomes of a sound, the word is kept.
   const written = events.length > 0 ? inside.parts.writer.write(events) : null;
   for (const effect of effects) sound(inside, effect);
+  expectNext(inside, state.phase.phase);
   await written;
   inside.parts.show(state);
+}
+
+function expectNext(inside: Inside, phase: SessionState['phase']['phase']): void {
+  const expected = phase === 'ended' ? 'all alike' : phase === 'holding' ? 'end of hold' : 'hold';
+  if (expected === inside.expected) return;
+  inside.expected = expected;
+  inside.parts.expect?.(expected === 'all alike' ? null : expectedOf(WORDS, expected === 'end of hold'));
 }
 
 function sound({ parts: { beats, calls }, zeroS }: Inside, effect: Effect): void {

@@ -153,6 +153,7 @@ function bench(): void {
   const sum: Kinds = {};
   const offered: Kinds = {};
   let hours = 0;
+  let unsure = 0;
   settings().forEach((setting, i) => {
     const folder = join(root, String(i));
     compose(setting, folder);
@@ -165,12 +166,14 @@ function bench(): void {
     add(sum, kinds);
     for (const other of truth.others) add(offered, { [other.kind]: 1 });
     hours += truth.lengthS / 3600;
+    unsure += heard.unsure.length;
     pairs.push(...paths);
     console.log(
       `${score(paths)[0]} · words ${setting.digits}, beats ${setting.beatsDb} dB · false: ${said(kinds)} · unsure ${heard.unsure.length}`,
     );
   });
   console.log(`\nfalse accepts by kind in ${hours.toFixed(2)} h: ${said(sum)}`);
+  console.log(`unsure: ${unsure} (${(unsure / hours).toFixed(0)} an hour)`);
   console.log(`stretches of other talk: ${said(offered)}`);
   console.log(score(pairs).at(-1));
 }

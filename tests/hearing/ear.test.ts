@@ -55,6 +55,21 @@ test('three taught words are heard in order, and praise and the name of the dog 
   });
 });
 
+test('a clear word is heard even when nobody expects it, only with less confidence', () => {
+  const heardWhile = (words: readonly string[] | null): Word[] => {
+    const listener = createListener(MODEL, { sampleRateHz: 16_000 });
+    listener.expect(words);
+    return wordsOf([...listener.push(room(12, SESSION)), ...listener.flush()]);
+  };
+  const all = heardWhile(null);
+  const surprised = heardWhile([]);
+  expect(surprised.map((w) => w.word)).toEqual(TAUGHT.map((s) => s.name));
+  surprised.forEach((w, i) => {
+    expect(w.confidence).toBeLessThan(all[i]?.confidence ?? 0);
+  });
+  expect(heardWhile(['hold', 'mark', 'lifted'])).toEqual(all);
+});
+
 test.each([8_000, 44_100, 48_000, 96_000])('a microphone at %i Hz hears the same words', (rate) => {
   expect(wordsOf(hear(room(12, SESSION, rate), rate, Math.round(rate / 50))).map((w) => w.word)).toEqual(
     TAUGHT.map((s) => s.name),

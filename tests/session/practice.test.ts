@@ -15,6 +15,7 @@ import type { StoreProblem } from '../../src/store/problem.ts';
 async function room(store = createMemoryStore({ newId: () => 'phone' })) {
   const clock = { nowS: 100, wallMs: Date.UTC(2026, 2, 2, 17, 0, 0) };
   const did: string[] = [];
+  const expected: (readonly string[] | null)[] = [];
   const shown: SessionState[] = [];
   const problems: (StoreProblem | null)[] = [];
   let ids = 0;
@@ -40,6 +41,7 @@ async function room(store = createMemoryStore({ newId: () => 'phone' })) {
       call: (kind) => did.push(`call ${kind}`),
       ...{ holdBegan: () => {}, holdEnded: () => {}, voice: () => {}, silence: () => {} },
     },
+    expect: (words) => expected.push(words),
     show: (state) => {
       shown.push(state);
       did.push('showed');
@@ -50,7 +52,7 @@ async function room(store = createMemoryStore({ newId: () => 'phone' })) {
     return practice.hear({ word, startedAtS: atS, endedAtS: atS + 0.3, decidedAtS: atS + 0.5, confidence: 0.9, by: 'own-words' });
   };
   const begin = () => practice.begin(sessionStart(DEMO_PLAN, { ...firstStart(DEMO_PLAN.steps), startStepId: 'hold-0' }));
-  return { clock, did, shown, problems, practice, say, begin, store, writer };
+  return { clock, did, expected, shown, problems, practice, say, begin, store, writer };
 }
 
 test('every word is on the device before the screen tells, and the beats do not wait for either', async () => {
@@ -86,6 +88,17 @@ test('words that come faster than they can be written keep their order', async (
   const kept = await store.session('id-1');
   if (!kept.ok) throw new Error(kept.problem.kind);
   expect(fold(kept.value.events)).toEqual({ ok: true, state: shown.at(-1) });
+});
+
+test('the ear is told what makes sense now: a hold while waiting, its end while holding, all alike afterwards', async () => {
+  const { expected, say, begin, practice } = await room();
+  await begin();
+  await say('hold', 103);
+  await say('mark', 104);
+  await practice.end('handler');
+  const asked = expected.map((words) => words && ['hold', 'mark', 'lifted'].filter((word) => words.includes(word)));
+  expect(asked).toEqual([['hold'], ['mark', 'lifted'], ['hold'], null]);
+  expect(expected[0]).toContain('undo');
 });
 
 test('a call is sounded when it falls due, and written with its reasons', async () => {

@@ -72,7 +72,7 @@ export function isTrial(rep: EndedRep): boolean {
 export function countRep(standing: Standing, rep: EndedRep, judge: Judge = byRule): Standing {
   const today = countToday(standing, rep);
   if (rep.outcome === 'void') return { ...standing, today };
-  // Warm-ups feed the alarm of their area too: a place that hurts hurts in the first rep (CRITERION.md).
+  // Warm-ups are no trials of a step, but they feed the alarm of their area: a place that hurts does so in the first rep.
   const alarms = isTrial(rep) ? countAlarm(standing, rep) : standing.alarms;
   if (standing.warmUp) return { ...standing, today, alarms, warmUp: countWarmUp(standing.warmUp, rep) };
   return { ...standing, today, alarms, trials: isTrial(rep) ? countTrial(standing, rep, judge) : standing.trials };

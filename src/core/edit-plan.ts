@@ -1,7 +1,7 @@
 /** Changes a plan one edit at a time. Pure: an edit gives a new plan, or says why not; every edit can be undone. */
 import { checkPlan, type PlanProblem } from './check-plan.ts';
 import { CAUTIONS, FACE } from './ladders.ts';
-import { type Handling, halfStep, indexOfStep, insertBefore, type Plan, type Step } from './plan.ts';
+import { criterionS, type Handling, halfStep, indexOfStep, insertBefore, type Plan, type Step, titleWith } from './plan.ts';
 import type { SessionRule } from './rule.ts';
 import type { Seconds } from './units.ts';
 
@@ -15,8 +15,8 @@ export type PlanEdit =
   | { readonly kind: 'split'; readonly stepId: string }
   /** Takes a half step out again. */
   | { readonly kind: 'unsplit'; readonly stepId: string }
-  | { readonly kind: 'rename'; readonly stepId: string; readonly title: string }
-  | { readonly kind: 'seconds'; readonly stepId: string; readonly seconds: Seconds }
+  /** Words and seconds together, so that neither is lost; a title left as it was follows the seconds that it names. */
+  | { readonly kind: 'reword'; readonly stepId: string; readonly title: string; readonly seconds: Seconds }
   /** The half-way of a handling step, in the handler's words: halves of handling are never invented. */
   | { readonly kind: 'prepare-half'; readonly stepId: string; readonly halfway: Handling & { readonly title: string } }
   | { readonly kind: 'choose-rule'; readonly rule: SessionRule }
@@ -29,7 +29,8 @@ export type Refusal =
   | { readonly kind: 'no-half'; readonly stepId: string }
   | { readonly kind: 'split-already'; readonly stepId: string }
   | { readonly kind: 'not-a-half'; readonly stepId: string }
-  | { readonly kind: 'bad-plan'; readonly problems: readonly PlanProblem[] };
+  /** `steps`: the ladder as it would have become, which the problems speak of. */
+  | { readonly kind: 'bad-plan'; readonly problems: readonly PlanProblem[]; readonly steps: readonly Step[] };
 
 export type Edited = { readonly ok: true; readonly plan: Plan } | { readonly ok: false; readonly refusal: Refusal };
 
@@ -43,7 +44,7 @@ export function editPlan(plan: Plan, edit: PlanEdit): Edited {
   if (!edited.ok) return edited;
   const whole = { ...edited.plan, steps: withoutLooseHalves(edited.plan.steps) };
   const problems = checkPlan(whole);
-  return problems.length > 0 ? refuse({ kind: 'bad-plan', problems }) : { ok: true, plan: whole };
+  return problems.length > 0 ? refuse({ kind: 'bad-plan', problems, steps: whole.steps }) : { ok: true, plan: whole };
 }
 
 function apply(plan: Plan, edit: PlanEdit): Edited {
@@ -60,10 +61,8 @@ function apply(plan: Plan, edit: PlanEdit): Edited {
       return split(plan, edit.stepId);
     case 'unsplit':
       return unsplit(plan, edit.stepId);
-    case 'rename':
-      return withSteps(steps.map((step) => (step.id === edit.stepId ? { ...step, title: edit.title } : step)));
-    case 'seconds':
-      return withSteps(steps.map((step) => (step.id === edit.stepId ? withSeconds(step, edit.seconds) : step)));
+    case 'reword':
+      return withSteps(steps.map((step) => (step.id === edit.stepId ? reworded(step, edit.title, edit.seconds) : step)));
     case 'prepare-half':
       return withSteps(
         steps.map((step) => (step.id === edit.stepId && step.kind === 'handling' ? { ...step, halfway: edit.halfway } : step)),
@@ -100,8 +99,10 @@ function unsplit(plan: Plan, stepId: string): Edited {
   return { ok: true, plan: { ...plan, steps: plan.steps.filter(({ id }) => id !== stepId) } };
 }
 
-function withSeconds(step: Step, seconds: Seconds): Step {
-  return step.kind === 'duration' ? { ...step, holdForS: seconds } : { ...step, forS: seconds };
+function reworded(step: Step, newTitle: string, seconds: Seconds): Step {
+  const follows = newTitle === step.title && seconds !== criterionS(step);
+  const title = (follows ? titleWith(step, seconds) : null) ?? newTitle;
+  return step.kind === 'duration' ? { ...step, title, holdForS: seconds } : { ...step, title, forS: seconds };
 }
 
 /** A step near the face gets its caution, whoever wrote it. */
@@ -122,25 +123,30 @@ function withoutLooseHalves(steps: readonly Step[]): readonly Step[] {
   });
 }
 
+export interface Refused {
+  readonly edit: PlanEdit;
+  readonly why: Refusal;
+}
+
 /** A plan in the making, with what it was before. */
 export interface Draft {
   readonly plan: Plan;
   readonly past: readonly Plan[];
-  /** Why the latest edit was refused; null when it was not. */
-  readonly refusal: Refusal | null;
+  /** The latest edit, where it was refused, and why; null when it was not. */
+  readonly refused: Refused | null;
 }
 
 export function draftOf(plan: Plan): Draft {
-  return { plan, past: [], refusal: null };
+  return { plan, past: [], refused: null };
 }
 
 export function editDraft(draft: Draft, edit: PlanEdit): Draft {
   const edited = editPlan(draft.plan, edit);
-  if (!edited.ok) return { ...draft, refusal: edited.refusal };
-  return { plan: edited.plan, past: [...draft.past, draft.plan], refusal: null };
+  if (!edited.ok) return { ...draft, refused: { edit, why: edited.refusal } };
+  return { plan: edited.plan, past: [...draft.past, draft.plan], refused: null };
 }
 
 export function undoEdit(draft: Draft): Draft {
   const plan = draft.past.at(-1);
-  return plan ? { plan, past: draft.past.slice(0, -1), refusal: null } : { ...draft, refusal: null };
+  return plan ? { plan, past: draft.past.slice(0, -1), refused: null } : { ...draft, refused: null };
 }

@@ -82,7 +82,20 @@ export function halfStep(below: Step, failed: Step, id: string): Step | null {
   if (failed.kind === 'handling') return failed.halfway ? halfHandling(failed, failed.halfway, id, halfOf) : null;
   if (below.kind !== 'duration') return null;
   const holdForS = halfwayS(below.holdForS, failed.holdForS);
-  return holdForS === null ? null : { kind: 'duration', id, title: `Hold ${holdForS} s`, holdForS, halfOf };
+  return holdForS === null ? null : { kind: 'duration', id, title: titleLike([failed, below], holdForS), holdForS, halfOf };
+}
+
+/** The title with other seconds in it; null when it does not name its own. "Lie flat 3 s" with 3.5: "Lie flat 3.5 s". */
+export function titleWith(step: Step, seconds: Seconds): string | null {
+  const own = String(criterionS(step)).replace('.', '\\.');
+  const named = new RegExp(`(?<![\\d.,])${own}(?=\\s?(?:s|sec|seconds?)\\b)`, 'g');
+  return step.title.search(named) < 0 ? null : step.title.replace(named, String(seconds));
+}
+
+/** The title of a hold like these, in the words of the first that names its seconds. */
+export function titleLike(steps: readonly Step[], holdForS: Seconds): string {
+  const titles = steps.map((step) => (step.kind === 'duration' ? titleWith(step, holdForS) : null));
+  return titles.find((title) => title !== null) ?? `Hold ${holdForS} s`;
 }
 
 function halfHandling(

@@ -21,6 +21,10 @@ function refused(edit: PlanEdit, plan: Plan = DEMO_PLAN) {
 
 const ids = (plan: Plan) => plan.steps.map(({ id }) => id);
 const stepIn = (plan: Plan, id: string) => plan.steps.find((step) => step.id === id) as Step;
+const seconds = (stepId: string, s: number, plan: Plan = DEMO_PLAN): PlanEdit => ({
+  ...{ kind: 'reword', stepId, seconds: s },
+  title: stepIn(plan, stepId)?.title ?? '',
+});
 const hold = (id: string, holdForS: number): Step => ({ kind: 'duration', id, title: `Lie flat ${holdForS} s`, holdForS });
 
 test('a step put in lies where it was put', () => {
@@ -32,6 +36,7 @@ test('a step put in out of order is refused with its seconds', () => {
   expect(refused({ kind: 'insert', step: hold('late', 1), at: 5 })).toEqual({
     kind: 'bad-plan',
     problems: [{ path: 'steps[5].holdForS', value: 1, bound: 'more than 4, the step below' }],
+    steps: DEMO_PLAN.steps.toSpliced(5, 0, hold('late', 1)),
   });
 });
 
@@ -88,12 +93,34 @@ test('a half step whose neighbour is taken out stays, as a step like any other',
 });
 
 test('new words and new seconds change that step alone', () => {
-  const renamed = edited({ kind: 'rename', stepId: 'hold-3', title: 'Flat, three' });
+  const renamed = edited({ kind: 'reword', stepId: 'hold-3', title: 'Flat, three', seconds: 3 });
   expect(renamed.steps.filter((step, i) => step !== DEMO_PLAN.steps[i])).toEqual([
     { ...stepIn(DEMO_PLAN, 'hold-3'), title: 'Flat, three' },
   ]);
-  expect(refused({ kind: 'seconds', stepId: 'hold-3', seconds: 4 })).toMatchObject({ kind: 'bad-plan' });
-  expect(stepIn(edited({ kind: 'seconds', stepId: 'hold-3', seconds: 3.5 }), 'hold-3')).toMatchObject({ holdForS: 3.5 });
+  expect(refused(seconds('hold-3', 4))).toMatchObject({ kind: 'bad-plan' });
+  expect(stepIn(edited(seconds('hold-3', 3.5)), 'hold-3')).toMatchObject({ holdForS: 3.5 });
+});
+
+test('words and seconds changed together are both kept', () => {
+  const both = edited({ kind: 'reword', stepId: 'hold-3', title: 'Flat on the mat', seconds: 3.5 });
+  expect(stepIn(both, 'hold-3')).toMatchObject({ title: 'Flat on the mat', holdForS: 3.5 });
+});
+
+test('a title that names its seconds follows them, one that does not is left alone', () => {
+  expect(stepIn(edited(seconds('hold-3', 3.5)), 'hold-3').title).toBe('Lie flat 3.5 s');
+  expect(stepIn(edited(seconds('hold-5', 13)), 'hold-5').title).toBe('Lie flat 13 s');
+  const named = edited({ kind: 'reword', stepId: 'hold-3', title: 'Flat, 13 s in all', seconds: 3 });
+  expect(stepIn(edited(seconds('hold-3', 3.5, named), named), 'hold-3').title).toBe('Flat, 13 s in all');
+});
+
+test('seconds that are left empty are refused: they are not nothing', () => {
+  expect(refused(seconds('hold-0', Number.NaN))).toMatchObject({ kind: 'bad-plan' });
+});
+
+test('a half step bears the name of the step that it halves', () => {
+  expect(stepIn(edited({ kind: 'split', stepId: 'hold-2' }), 'hold-1~hold-2').title).toBe('Lie flat 1.5 s');
+  const named = edited({ kind: 'reword', stepId: 'hold-2', title: 'Flat for two', seconds: 2 });
+  expect(stepIn(edited({ kind: 'split', stepId: 'hold-2' }, named), 'hold-1~hold-2').title).toBe('Lie flat 1.5 s');
 });
 
 test('an edit of a step that is not there says so', () => {
@@ -102,8 +129,9 @@ test('an edit of a step that is not there says so', () => {
 
 test('a refused edit leaves the draft as it was, and says why until the next one', () => {
   const draft = editDraft(draftOf(DEMO_PLAN), { kind: 'split', stepId: 'hold-0' });
-  expect(draft).toEqual({ plan: DEMO_PLAN, past: [], refusal: { kind: 'lowest-step', stepId: 'hold-0' } });
-  expect(editDraft(draft, { kind: 'remove', stepId: 'hold-3' }).refusal).toBeNull();
+  const edit = { kind: 'split', stepId: 'hold-0' };
+  expect(draft).toEqual({ plan: DEMO_PLAN, past: [], refused: { edit, why: { kind: 'lowest-step', stepId: 'hold-0' } } });
+  expect(editDraft(draft, { kind: 'remove', stepId: 'hold-3' }).refused).toBeNull();
 });
 
 const anyStep = fc.nat({ max: 40 });
@@ -125,8 +153,9 @@ const anyEdit: fc.Arbitrary<(plan: Plan) => PlanEdit> = fc.oneof(
       (plan: Plan): PlanEdit => ({ kind: 'unsplit', stepId: pick(plan, n) }),
   ),
   fc.tuple(anyStep, fc.double({ min: -2, max: 20 })).map(
-    ([n, seconds]) =>
-      (plan: Plan): PlanEdit => ({ kind: 'seconds', stepId: pick(plan, n), seconds }),
+    ([n, s]) =>
+      (plan: Plan): PlanEdit =>
+        seconds(pick(plan, n), s, plan),
   ),
   fc.tuple(anyStep, fc.integer({ min: 1, max: 15 })).map(
     ([at, s]) =>

@@ -41,7 +41,7 @@ test('it says why', () => {
   const { state } = type(standingOn('hold-3', ['hold-1', 'hold-3']), 'kkkkk');
   const call = state.reps.at(-1)?.calls[0];
   expect(call && sayCall(call, state.standing.steps)).toBe(
-    'Next step: Hold 3.5 s. The first 5 of 5 on this step held. 2 of the last 3 steps had to be halved, so this one is halved at once.',
+    'Next step: Lie flat 3.5 s. The first 5 of 5 on this step held. 2 of the last 3 steps had to be halved, so this one is halved at once.',
   );
 });
 

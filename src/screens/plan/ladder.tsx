@@ -1,6 +1,6 @@
 /** The ladder as stairs, easiest at the bottom; a half step is half as high. A tap on a tread opens it for changes. */
 import type { CSSProperties } from 'react';
-import type { PlanEdit } from '../../core/edit-plan.ts';
+import type { PlanEdit, Refused } from '../../core/edit-plan.ts';
 import { criterionS, type Step } from '../../core/plan.ts';
 import css from './ladder.module.css';
 import { StepEditor } from './step-editor.tsx';
@@ -11,6 +11,7 @@ interface Props {
   readonly startStepId: string | null;
   readonly openId: string | null;
   readonly onOpen: (stepId: string | null) => void;
+  readonly refused: Refused | null;
   readonly onEdit: (edit: PlanEdit) => void;
   readonly newId: () => string;
 }

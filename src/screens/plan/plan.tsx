@@ -33,7 +33,7 @@ function EditPlan({ kept }: { kept: Plan }) {
   const [draft, setDraft] = useState<Draft>(() => draftOf(kept));
   const [openId, setOpenId] = useState<string | null>(null);
   const next = useNextStart(kept);
-  const { plan, past, refusal } = draft;
+  const { plan, past, refused } = draft;
   const show = (changed: Draft) => {
     setDraft(changed);
     if (changed.plan !== plan) void savePlan(changed.plan);
@@ -51,9 +51,14 @@ function EditPlan({ kept }: { kept: Plan }) {
           </button>
         </div>
         <p role="status" className={css.refusal}>
-          {refusal ? sayRefusal(refusal, plan.steps) : ''}
+          {refused && !isOfAStep(refused.edit) ? sayRefusal(refused, plan.steps) : ''}
         </p>
-        <Ladder steps={plan.steps} startStepId={next?.startStepId ?? null} onOpen={setOpenId} {...{ openId, onEdit, newId }} />
+        <Ladder
+          steps={plan.steps}
+          startStepId={next?.startStepId ?? null}
+          onOpen={setOpenId}
+          {...{ openId, refused, onEdit, newId }}
+        />
         <p className="soft small">
           Easiest at the bottom. Tap a step to change it. A session under way keeps the ladder it began with; the next one begins
           on the nearest easier step that is left.
@@ -66,6 +71,11 @@ function EditPlan({ kept }: { kept: Plan }) {
       />
     </div>
   );
+}
+
+/** What is wrong with a step is said beside it; the rest here. */
+function isOfAStep(edit: PlanEdit): boolean {
+  return 'stepId' in edit || edit.kind === 'insert';
 }
 
 function Head({ plan }: { plan: Plan }) {

@@ -1,11 +1,11 @@
-/** Words why an edit was not made. */
-import { type PlanProblem, sayProblem } from '../../core/check-plan.ts';
-import type { Refusal } from '../../core/edit-plan.ts';
-import type { Step } from '../../core/plan.ts';
+/** Words why an edit was not made, as one would say it to the person at the field. */
+import { LONGEST_S, type PlanProblem, sayProblem } from '../../core/check-plan.ts';
+import type { Refused } from '../../core/edit-plan.ts';
+import { criterionS, indexOfStep, type Step } from '../../core/plan.ts';
 
-export function sayRefusal(refusal: Refusal, steps: readonly Step[]): string {
-  const title = 'stepId' in refusal ? (steps.find(({ id }) => id === refusal.stepId)?.title ?? 'This step') : '';
-  switch (refusal.kind) {
+export function sayRefusal({ edit, why }: Refused, steps: readonly Step[]): string {
+  const title = 'stepId' in why ? (steps.find(({ id }) => id === why.stepId)?.title ?? 'This step') : '';
+  switch (why.kind) {
     case 'no-such-step':
       return 'That step is not on the ladder any more.';
     case 'lowest-step':
@@ -17,20 +17,58 @@ export function sayRefusal(refusal: Refusal, steps: readonly Step[]): string {
     case 'not-a-half':
       return `${title} is a whole step.`;
     case 'bad-plan':
-      return refusal.problems.map(sayAt).join(' ');
+      return sayProblems(why.problems, why.steps, 'stepId' in edit ? edit.stepId : edit.kind === 'insert' ? edit.step.id : null);
   }
 }
 
-/** "Left as it was. Seconds: expected more than 4, the step below; got 3." */
-function sayAt(problem: PlanProblem): string {
-  const field = problem.path.split('.').at(-1) ?? problem.path;
-  return `Left as it was. ${sayProblem({ ...problem, path: FIELDS[field] ?? field })}.`;
+/** The first thing wrong with the step that was changed, else with another. */
+function sayProblems(problems: readonly PlanProblem[], steps: readonly Step[], changedId: string | null): string {
+  const own = problems.find(({ path }) => path.startsWith(`steps[${indexOfStep(steps, changedId ?? '')}]`));
+  const problem = own ?? problems[0];
+  return problem ? sayAt(problem, steps, changedId) : '';
 }
 
-const FIELDS: Readonly<Record<string, string>> = {
-  holdForS: 'Seconds',
-  forS: 'Seconds',
-  title: 'Words',
-  caution: 'Caution',
-  steps: 'Ladder',
-};
+function sayAt(problem: PlanProblem, steps: readonly Step[], changedId: string | null): string {
+  const [, at, field] = /^steps\[(\d+)\]\.(.+)$/.exec(problem.path) ?? [];
+  const step = steps[Number(at)];
+  if (!step) return problem.path === 'steps' ? `A ladder has ${problem.bound}.` : `${sayProblem(problem)}.`;
+  switch (field) {
+    case 'title':
+      return 'A step needs a few words.';
+    case 'halfway.title':
+      return 'The half needs a few words.';
+    case 'halfway.forS':
+      return `Its half lasts ${step.kind === 'handling' ? step.halfway?.forS : ''} s: the whole cannot be shorter.`;
+    case 'halfOf':
+      return `${step.title} would not lie between its two neighbours any more.`;
+    case 'holdForS':
+    case 'forS':
+      return saySeconds(step, steps, changedId, problem);
+    default:
+      return `${sayProblem({ ...problem, path: step.title })}.`;
+  }
+}
+
+function saySeconds(step: Step, steps: readonly Step[], changedId: string | null, { bound }: PlanProblem): string {
+  const seconds = criterionS(step);
+  if (!Number.isFinite(seconds)) return 'Say how many seconds; 0 is paid at once.';
+  if (seconds < 0) return 'Seconds begin at 0, paid at once.';
+  if (seconds > LONGEST_S) return `${seconds} s is too long: ${LONGEST_S} s is the most.`;
+  if (step.halfOf) return `${named(step)} is half a step and would have to lie ${bound} s.`;
+  const below = steps[indexOfStep(steps, step.id) - 1];
+  if (!below) return `${seconds} s would have to be ${bound}.`;
+  return below.id === changedId
+    ? `${criterionS(below)} s would be ${compared(below, step)} the step above, ${named(step)}.`
+    : `${seconds} s would be ${compared(step, below)} the step below, ${named(below)}.`;
+}
+
+function compared(step: Step, other: Step): string {
+  if (criterionS(step) === criterionS(other)) return 'as long as';
+  return criterionS(step) > criterionS(other) ? 'more than' : 'less than';
+}
+
+/** With its seconds, unless it says them itself. */
+function named(step: Step): string {
+  const said = `${criterionS(step)} s`;
+  return step.title.includes(said) ? step.title : `${step.title} (${said})`;
+}

@@ -1,22 +1,27 @@
 /** Changes one step: its words, its seconds, its place on the ladder, and its half-way. */
 import { type FormEvent, useId } from 'react';
-import type { PlanEdit } from '../../core/edit-plan.ts';
-import { criterionS, type HandlingStep, type Step } from '../../core/plan.ts';
+import type { PlanEdit, Refused } from '../../core/edit-plan.ts';
+import { criterionS, type HandlingStep, type Step, titleLike } from '../../core/plan.ts';
 import css from './plan.module.css';
+import { sayRefusal } from './refusal-words.ts';
 
 interface Props {
   readonly step: Step;
   readonly i: number;
   readonly steps: readonly Step[];
+  readonly refused: Refused | null;
   readonly onEdit: (edit: PlanEdit) => void;
   readonly newId: () => string;
 }
 
-export function StepEditor({ step, i, steps, onEdit, newId }: Props) {
+export function StepEditor({ step, i, steps, refused, onEdit, newId }: Props) {
   const stepId = step.id;
+  const refusedAt = refused && placeOf(refused.edit, stepId);
+  const refusal = refused && refusedAt ? sayRefusal(refused, steps) : '';
+  const at = (place: Place) => (refusedAt === place ? refusal : '');
   return (
     <div className={css.editor}>
-      <Words step={step} onEdit={onEdit} />
+      <Words step={step} refusal={at('words')} onEdit={onEdit} />
       {step.kind === 'handling' ? <p className="soft small">{step.extent}</p> : null}
       <div className="row">
         <button type="button" disabled={i === steps.length - 1} onClick={() => onEdit({ kind: 'move', stepId, by: 1 })}>
@@ -41,8 +46,27 @@ export function StepEditor({ step, i, steps, onEdit, newId }: Props) {
           Take it out
         </button>
       </div>
-      {step.kind === 'handling' ? <HalfWay key={step.halfway?.title} step={step} onEdit={onEdit} /> : null}
+      <Refusal text={at('buttons')} />
+      {step.kind === 'handling' ? <HalfWay key={step.halfway?.title} step={step} refusal={at('half')} onEdit={onEdit} /> : null}
     </div>
+  );
+}
+
+type Place = 'words' | 'buttons' | 'half';
+
+/** Where on this editor the edit was asked for; null: on another. */
+function placeOf(edit: PlanEdit, stepId: string): Place | null {
+  if (edit.kind === 'insert') return 'buttons';
+  if (!('stepId' in edit) || edit.stepId !== stepId) return null;
+  if (edit.kind === 'reword') return 'words';
+  return edit.kind === 'prepare-half' ? 'half' : 'buttons';
+}
+
+function Refusal({ text, id }: { text: string; id?: string }) {
+  return text === '' ? null : (
+    <p role="alert" id={id} className={css.refusal}>
+      {text}
+    </p>
   );
 }
 
@@ -52,21 +76,28 @@ function stepAbove(step: Step, above: Step | undefined, id: string): Step {
   if (plain.kind === 'handling') return { ...plain, id, title: `${plain.title}, again` };
   const room = above?.kind === 'duration' ? above.holdForS - plain.holdForS : 2;
   const holdForS = plain.holdForS + Math.min(1, room / 2);
-  return { ...plain, id, title: `Hold ${holdForS} s`, holdForS };
+  return { ...plain, id, title: titleLike([step], holdForS), holdForS };
 }
 
-function Words({ step, onEdit }: { step: Step; onEdit: Props['onEdit'] }) {
+interface FormProps<S extends Step> {
+  readonly step: S;
+  /** Empty: nothing was refused. */
+  readonly refusal: string;
+  readonly onEdit: Props['onEdit'];
+}
+
+function Words({ step, refusal, onEdit }: FormProps<Step>) {
   const id = useId();
   const save = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     const form = new FormData(event.currentTarget);
     const title = String(form.get('title') ?? '').trim();
-    const seconds = Number(form.get('seconds'));
-    if (title !== step.title) onEdit({ kind: 'rename', stepId: step.id, title });
-    if (seconds !== criterionS(step)) onEdit({ kind: 'seconds', stepId: step.id, seconds });
+    // An emptied field is no number; Number('') would make it 0, paid at once.
+    const seconds = Number.parseFloat(String(form.get('seconds')));
+    if (title !== step.title || seconds !== criterionS(step)) onEdit({ kind: 'reword', stepId: step.id, title, seconds });
   };
   return (
-    <form className="row" onSubmit={save} key={`${step.title} ${criterionS(step)}`}>
+    <form className="row" noValidate onSubmit={save} key={`${step.title} ${criterionS(step)}`}>
       <div className={css.field}>
         <label htmlFor={`${id}t`}>In a few words</label>
         <input id={`${id}t`} name="title" defaultValue={step.title} maxLength={60} autoComplete="off" />
@@ -82,15 +113,17 @@ function Words({ step, onEdit }: { step: Step; onEdit: Props['onEdit'] }) {
           step={0.5}
           defaultValue={criterionS(step)}
           className={css.few}
+          aria-describedby={refusal === '' ? undefined : `${id}r`}
         />
       </div>
       <button type="submit">Change</button>
+      <Refusal text={refusal} id={`${id}r`} />
     </form>
   );
 }
 
 /** Half of a handling is never invented: the plan or the handler words it. */
-function HalfWay({ step, onEdit }: { step: HandlingStep; onEdit: Props['onEdit'] }) {
+function HalfWay({ step, refusal, onEdit }: FormProps<HandlingStep>) {
   const id = useId();
   const save = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
@@ -105,6 +138,7 @@ function HalfWay({ step, onEdit }: { step: HandlingStep; onEdit: Props['onEdit']
         <input id={id} name="half" defaultValue={step.halfway?.title ?? ''} maxLength={60} autoComplete="off" />
       </div>
       <button type="submit">Change the half</button>
+      <Refusal text={refusal} />
     </form>
   );
 }

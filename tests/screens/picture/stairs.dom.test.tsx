@@ -29,7 +29,7 @@ test('every outcome is said in words', () => {
   screen.getByRole('button', { name: 'Rep 5, Lie flat 3 s. Short after 1.5 s.' });
   screen.getByRole('button', { name: 'Rep 6, Lie flat 3 s. Not a trial: a slip or a distraction after 1.5 s.' });
   screen.getByRole('button', { name: 'Rep 11, Lie flat 4 s. Lifted after 2.0 s.' });
-  screen.getByRole('button', { name: 'Rep 13, Hold 3.5 s. Not a trial: not offered.' });
+  screen.getByRole('button', { name: 'Rep 13, Lie flat 3.5 s. Not a trial: not offered.' });
 });
 
 test('every flag says after which rep it was called', () => {

@@ -74,7 +74,7 @@ test('a half step is put in, kept at once, and taken back by undo', async () => 
   const { app } = await show();
   open('Lie flat 5 s');
   press('Put half a step before it');
-  expect(titles().join()).toContain('Hold 4.5 shalf step');
+  expect(titles().join()).toContain('Lie flat 4.5 shalf step');
   expect(app.saved.at(-1)?.steps).toHaveLength(DEMO_PLAN.steps.length + 1);
   press('Undo');
   expect(titles().join()).not.toContain('half step');
@@ -95,8 +95,54 @@ test('a step that would make the ladder go down is left as it was, and it says w
   open('Lie flat 3 s');
   fireEvent.change(screen.getByLabelText('Seconds'), { target: { value: '1' } });
   press('Change');
-  expect(screen.getByRole('status').textContent).toBe('Left as it was. Seconds: expected more than 2, the step below; got 1.');
+  const form = within(screen.getByLabelText('Seconds').closest('form') as HTMLElement);
+  expect(form.getByRole('alert').textContent).toBe('1 s would be less than the step below, Lie flat 2 s.');
   expect(app.saved).toEqual([]);
+});
+
+test.each([
+  ['6', '6 s would be more than the step above, Lie flat 4 s.'],
+  ['4', '4 s would be as long as the step above, Lie flat 4 s.'],
+  ['', 'Say how many seconds; 0 is paid at once.'],
+  ['700', '700 s is too long: 600 s is the most.'],
+])('seconds of "%s" are refused in words of the ladder, beside the field', async (value, said) => {
+  const { app } = await show();
+  open('Lie flat 3 s');
+  fireEvent.change(screen.getByLabelText('Seconds'), { target: { value } });
+  press('Change');
+  expect(screen.getByRole('alert').textContent).toBe(said);
+  expect(app.saved).toEqual([]);
+});
+
+test('what was refused on one step is not said on another, and goes away with the next change', async () => {
+  await show();
+  open('Lie flat 3 s');
+  press('Move up');
+  expect(screen.getByRole('alert').textContent).toBe('3 s would be less than the step below, Lie flat 4 s.');
+  open('Lie flat 2 s');
+  expect(screen.queryByRole('alert')).toBeNull();
+  open('Lie flat 3 s');
+  press('Put half a step before it');
+  expect(screen.queryByRole('alert')).toBeNull();
+});
+
+test('words and seconds changed together are kept in one change, and taken back in one', async () => {
+  const { app } = await show();
+  open('Lie flat 3 s');
+  fireEvent.change(screen.getByLabelText('In a few words'), { target: { value: 'Flat on the mat' } });
+  fireEvent.change(screen.getByLabelText('Seconds'), { target: { value: '3.5' } });
+  press('Change');
+  expect(app.saved.at(-1)?.steps[3]).toMatchObject({ title: 'Flat on the mat', holdForS: 3.5 });
+  press('Undo');
+  expect(app.saved.at(-1)).toEqual(DEMO_PLAN);
+});
+
+test('a title follows the seconds that it names', async () => {
+  const { app } = await show();
+  open('Lie flat 3 s');
+  fireEvent.change(screen.getByLabelText('Seconds'), { target: { value: '3.5' } });
+  press('Change');
+  expect(app.saved.at(-1)?.steps[3]).toMatchObject({ title: 'Lie flat 3.5 s', holdForS: 3.5 });
 });
 
 test('new words are kept, and a step above is put in and may be kept', async () => {

@@ -62,7 +62,7 @@ test('a picked flag tells why it was called', () => {
   review(wholeSession());
   fireEvent.click(screen.getByRole('button', { name: 'After rep 12: half a step' }));
   expect(screen.getByRole('status').textContent?.replaceAll('\u00a0', ' ')).toBe(
-    'After rep 12: half a stepHalf a step: Hold 3.5 s. 2 lifts running: the step was too big. The rise is halved.',
+    'After rep 12: half a stepHalf a step: Lie flat 3.5 s. 2 lifts running: the step was too big. The rise is halved.',
   );
 });
 

@@ -1,5 +1,6 @@
 /** Decides where the next session starts, and what of this one it carries on. */
 import { NO_TRIALS, type Trials } from './chain/machine.ts';
+import { checkPlan } from './check-plan.ts';
 import { type Standing, TODAY, WARM_UPS } from './criterion.ts';
 import { criterionS, indexOfStep, insertBefore, type Plan, type Step } from './plan.ts';
 import { ruleOf, type StoredRule, sameRule } from './rule.ts';
@@ -78,14 +79,17 @@ function asksTheSame(standing: Standing, start: Step, plan: NextPlan): boolean {
 
 /** The plan with the half steps that a session put in, marked as such: save it after the session, so that they stay. */
 export function planAfter(plan: Plan, { steps }: Standing): Plan {
-  return { ...plan, steps: steps.toReversed().reduce(keepSplit, plan.steps) };
+  return steps.toReversed().reduce(keepSplit, plan);
 }
 
 /** Puts a half step back before the step that it leads to (a half of a half comes after it: hence from the top), unless the plan has it or has lost one of its neighbours. */
-function keepSplit(kept: readonly Step[], step: Step): readonly Step[] {
+function keepSplit(kept: Plan, step: Step): Plan {
   const { halfOf } = step;
-  const lost = !halfOf || indexOfStep(kept, step.id) >= 0 || indexOfStep(kept, halfOf.belowId) < 0;
-  return lost || indexOfStep(kept, halfOf.aboveId) < 0 ? kept : insertBefore(kept, halfOf.aboveId, step);
+  const lost = !halfOf || indexOfStep(kept.steps, step.id) >= 0 || indexOfStep(kept.steps, halfOf.belowId) < 0;
+  if (lost || indexOfStep(kept.steps, halfOf.aboveId) < 0) return kept;
+  const split = { ...kept, steps: insertBefore(kept.steps, halfOf.aboveId, step) };
+  // The plan may have been edited meanwhile, so that the half is no half any more: then the plan wins.
+  return checkPlan(split).length > checkPlan(kept).length ? kept : split;
 }
 
 function startReason(endedOnLift: boolean, daysSince: number): StartReason {

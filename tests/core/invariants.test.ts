@@ -4,6 +4,8 @@ import { describe, expect, test } from 'vitest';
 import { LONG_LADDER } from '../../demo/long-ladder.ts';
 import { DEMO_PLAN } from '../../demo/scenario.ts';
 import { calls, events, open, type Played, sessionStart, type } from '../../demo/typed-session.ts';
+import { checkPlan } from '../../src/core/check-plan.ts';
+import { editPlan } from '../../src/core/edit-plan.ts';
 import { fold } from '../../src/core/fold.ts';
 import { firstStart, nextStart, planAfter } from '../../src/core/next-start.ts';
 import { criterionS, indexOfStep, type Plan, type Step } from '../../src/core/plan.ts';
@@ -228,5 +230,17 @@ describe('a step taken out of the plan while a session runs', () => {
     expect(saved.steps.map(({ id }) => id).slice(0, 3)).toEqual(['hold-0', 'hold-0~hold-1', 'hold-1']);
     expect(planAfter(saved, standing)).toEqual(saved);
     expect(planAfter(without('hold-0'), standing).steps).toEqual(without('hold-0').steps);
+  });
+
+  test('a half step that the plan has no room for any more is dropped: the edited plan wins, and stays one that may be kept', () => {
+    const { standing } = type(open(sessionStart(DEMO_PLAN)), 'h ll').state;
+    const shorter = { kind: 'reword', stepId: 'hold-1', title: 'Lie flat a moment', seconds: 0.4 } as const;
+    const edited = editPlan(DEMO_PLAN, shorter);
+    if (!edited.ok) throw new Error(edited.refusal.kind);
+    expect(planAfter(edited.plan, standing)).toEqual(edited.plan);
+    const [lowest, next, ...rest] = DEMO_PLAN.steps as [Step, Step, ...Step[]];
+    const turned = { ...DEMO_PLAN, steps: [{ ...next, holdForS: 0 } as Step, { ...lowest, holdForS: 1 } as Step, ...rest] };
+    expect(checkPlan(turned)).toEqual([]);
+    expect(planAfter(turned, standing)).toEqual(turned);
   });
 });

@@ -1,14 +1,18 @@
 /** The thin line at the bottom: kept of the last ten, treats left, minutes. */
 import { useCallback } from 'react';
 import type { SessionState } from '../../core/fold.ts';
+import type { Seconds } from '../../core/units.ts';
 import css from './tally.module.css';
 import { useClock } from './use-clock.ts';
 
 export function Tally({ live }: { live: SessionState }) {
   const { trials, today } = live.standing;
   const { limits } = live.start;
-  const pausedS = live.pausedS;
-  const minutes = useClock(useCallback((nowS) => Math.floor(Math.max(0, nowS - pausedS) / 60), [pausedS]));
+  const { pausedS } = live;
+  const stillAtS = stoodStillAtS(live);
+  const minutes = useClock(
+    useCallback((nowS) => Math.floor(Math.max(0, (stillAtS ?? nowS) - pausedS) / 60), [stillAtS, pausedS]),
+  );
   const last = trials.last;
   return (
     <footer className={css.tally}>
@@ -24,4 +28,10 @@ export function Tally({ live }: { live: SessionState }) {
       </span>
     </footer>
   );
+}
+
+/** Since when the minutes stand: a pause is not practice, nor is what comes after the end. Null: they run. */
+function stoodStillAtS({ phase, latestS }: SessionState): Seconds | null {
+  if (phase.phase === 'paused') return phase.sinceS;
+  return phase.phase === 'ended' ? latestS : null;
 }

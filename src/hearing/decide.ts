@@ -48,8 +48,10 @@ const UNSURE_WIDTHS = 1;
  */
 const SURPRISE_WIDTHS = 1.5;
 
-/** A stretch of which the app itself sounded more than this is the app's, not the handler's. A word over a beat is longer than the beat. */
+/** A stretch of which the app itself sounded more than this is the app's, not the handler's, unless it is very like a word. */
 const MOSTLY = 0.6;
+/** Sounded over so much of it, it is the app's whatever it is like. */
+const WHOLLY = 0.95;
 
 interface Candidate {
   readonly word: number;
@@ -90,12 +92,18 @@ export function createDecider(model: Model, loudness: Loudness, trace: ((line: u
     return best;
   }
 
+  /** A tap or a call is never so like a word: what is this clear was said over it, by a handler who marks on the beat. */
+  function isOwnSound({ startedAtS, endedAtS, margin }: Candidate): boolean {
+    const share = own.share(startedAtS, endedAtS);
+    return share > WHOLLY || (share > MOSTLY && margin <= CLEAR_WIDTHS);
+  }
+
   function close(candidate: Candidate, nowS: number): void {
     pending = undefined;
     const pause = pauseAround(loudness, own, candidate.startedAtS, candidate.endedAtS, nowS);
     const apart = pause.afterDb >= AFTER_DB && (pause.beforeDb >= BEFORE_DB || candidate.margin > CLEAR_WIDTHS);
     trace?.({ ...candidate, ...pause, noiseDb: loudness.noiseDb(), nowS, apart });
-    if (!apart || own.share(candidate.startedAtS, candidate.endedAtS) > MOSTLY) return;
+    if (!apart || isOwnSound(candidate)) return;
     const { startedAtS, endedAtS } = candidate;
     if (candidate.margin > 0) {
       out.push({

@@ -19,9 +19,15 @@ export function createOwnSound(): OwnSound {
     },
     at: (seconds) => intervals.some(({ fromS, toS }) => seconds >= fromS && seconds <= toS),
     share(fromS, toS) {
+      // In the order of their beginnings, so that what two of them cover is counted once.
       let covered = 0;
-      for (const i of intervals) covered += Math.max(0, Math.min(toS, i.toS) - Math.max(fromS, i.fromS));
-      return toS > fromS ? Math.min(1, covered / (toS - fromS)) : 0;
+      let doneS = fromS;
+      for (const i of intervals.toSorted((a, b) => a.fromS - b.fromS)) {
+        const beginS = Math.max(doneS, i.fromS);
+        covered += Math.max(0, Math.min(toS, i.toS) - beginS);
+        doneS = Math.max(doneS, Math.min(toS, i.toS));
+      }
+      return toS > fromS ? covered / (toS - fromS) : 0;
     },
   };
 }

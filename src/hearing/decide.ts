@@ -50,8 +50,6 @@ const SURPRISE_WIDTHS = 1.5;
 
 /** A stretch of which the app itself sounded more than this is the app's, not the handler's, unless it is very like a word. */
 const MOSTLY = 0.6;
-/** Sounded over so much of it, it is the app's whatever it is like. */
-const WHOLLY = 0.95;
 
 interface Candidate {
   readonly word: number;
@@ -94,8 +92,7 @@ export function createDecider(model: Model, loudness: Loudness, trace: ((line: u
 
   /** A tap or a call is never so like a word: what is this clear was said over it, by a handler who marks on the beat. */
   function isOwnSound({ startedAtS, endedAtS, margin }: Candidate): boolean {
-    const share = own.share(startedAtS, endedAtS);
-    return share > WHOLLY || (share > MOSTLY && margin <= CLEAR_WIDTHS);
+    return own.within(startedAtS, endedAtS) || (margin <= CLEAR_WIDTHS && own.share(startedAtS, endedAtS) > MOSTLY);
   }
 
   function close(candidate: Candidate, nowS: number): void {

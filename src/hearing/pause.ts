@@ -39,7 +39,8 @@ function quietest(levels: readonly number[]): number {
 
 export function pauseAround(loudness: Loudness, own: OwnSound, startedAtS: number, endedAtS: number, nowS: number): Pause {
   const inside = levelsBetween(loudness, own, startedAtS, endedAtS).sort((a, b) => b - a);
-  const levelDb = inside[Math.floor(0.2 * inside.length)] ?? -120;
+  // Where the app sounded all through the word, nothing can be said of its level: it counts as loud.
+  const levelDb = inside[Math.floor(0.2 * inside.length)] ?? 0;
   const before = quietest(levelsBetween(loudness, own, startedAtS - BEFORE_FROM_S, startedAtS - BEFORE_TO_S));
   const after = quietest(levelsBetween(loudness, own, endedAtS - 0.02, nowS));
   return { beforeDb: levelDb - before, afterDb: levelDb - after, levelDb };

@@ -17,6 +17,11 @@ const LEVELS_EVERY_S = 0.1;
 /** The level is measured with the catcher in every job; this long a take is never asked of it. */
 const NEVER_S = 3600;
 
+/** Samples in what the tap counts as one lost block. */
+const QUANTUM = 128;
+/** A longer hole is a new stream, s. */
+const LONGEST_HOLE_S = 1;
+
 let stream: Stream = { sampleRateHz: 48_000, startedAtS: null };
 let job: Job = { kind: 'idle' };
 let weights: NetworkWeights | undefined;
@@ -31,7 +36,7 @@ function tell(message: FromListener): void {
   postMessage(message);
 }
 
-/** A new job, a new stream or a hole in the stream: begin afresh, with times that fit the audio clock. */
+/** A new job, a new stream or a long hole in it: begin afresh, with times that fit the audio clock. */
 function begin(atS: number): void {
   stream.startedAtS = atS;
   catcher = createTakeCatcher(stream.sampleRateHz, job.kind === 'teach' ? job.longestS : NEVER_S);
@@ -41,16 +46,23 @@ function begin(atS: number): void {
 }
 
 function takeBlock(block: TapBlock): void {
-  if (stream.startedAtS === null || block.lost > 0) begin(block.contextS);
-  const startedAtS = stream.startedAtS ?? block.contextS;
+  const lostS = (block.lost * QUANTUM) / stream.sampleRateHz;
   lost += block.lost;
-  for (const hearing of listener?.push(block.samples) ?? []) tell({ kind: 'hearing', hearing });
-  for (const caught of catcher?.push(block.samples) ?? [])
-    if (job.kind === 'teach')
-      tell({ kind: 'caught', take: { caught: shifted(caught, startedAtS), report: inspectTake(caught) } });
+  if (stream.startedAtS === null || lostS > LONGEST_HOLE_S) begin(block.contextS);
+  // A busy device drops a few: silence in their place keeps the times right and what was half heard.
+  else if (block.lost > 0) hear(new Float32Array(block.lost * QUANTUM));
+  hear(block.samples);
   if (block.contextS < levelDueS && block.contextS > levelDueS - 1) return;
   levelDueS = block.contextS + LEVELS_EVERY_S;
   if (catcher) tell({ kind: 'level', level: { ...catcher.level(), lost } });
+}
+
+function hear(samples: Float32Array): void {
+  const startedAtS = stream.startedAtS ?? 0;
+  for (const hearing of listener?.push(samples) ?? []) tell({ kind: 'hearing', hearing });
+  for (const caught of catcher?.push(samples) ?? [])
+    if (job.kind === 'teach')
+      tell({ kind: 'caught', take: { caught: shifted(caught, startedAtS), report: inspectTake(caught) } });
 }
 
 function shifted<T extends { startedAtS: number; endedAtS: number }>(caught: T, byS: number): T {

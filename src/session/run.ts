@@ -73,7 +73,7 @@ function tellEar({ practice, platformEar, ear }: Rooms, byPlatform: boolean): vo
 }
 
 async function openOwnWords({ ear, teaching }: Rooms): Promise<void> {
-  const enrolled = (teaching.taught() ?? (await teaching.refresh()))?.enrolled;
+  const enrolled = (await teaching.current())?.enrolled;
   if (!enrolled?.ok) return ear.close();
   ear.listen(enrolled.model);
   void ear.open();

@@ -26,7 +26,7 @@ export async function leaveSoundCheck({ teaching, ear, practice }: Rooms): Promi
 export async function tryOut(rooms: Rooms): Promise<void> {
   rooms.platformEar.close();
   await rooms.room.unlock();
-  const enrolled = (await rooms.teaching.refresh())?.enrolled;
+  const enrolled = (await rooms.teaching.current())?.enrolled;
   if (!enrolled?.ok) return;
   rooms.use.setState({ tried: [] });
   rooms.ear.listen(enrolled.model);

@@ -37,7 +37,8 @@ export interface Teaching {
   remove(eventId: string): Promise<void>;
   /** Builds the model anew from all that was taught. */
   refresh(): Promise<Taught>;
-  taught(): Taught;
+  /** The model of what is taught now: takes that came in since the last one are waited for. */
+  current(): Promise<Taught>;
 }
 
 /** A word is shorter than this, s; talk is cut into pieces of it. */
@@ -46,13 +47,16 @@ const LONGEST_TAKE_S: Seconds = 1.8;
 export function createTeaching({ ear, keeper, handler, show }: TeachingParts): Teaching {
   let state: TeachingState = { kind: 'idle' };
   let taught: Taught = null;
+  let taughtFrom = '';
   const tell = (next: TeachingState) => {
     state = next;
     show(state, taught);
   };
   const refresh = async () => {
     const { words, talk, takes } = teachingOf(keeper.library(), handler());
+    const from = soundsKey(keeper.library(), handler());
     taught = takes === 0 ? null : { enrolled: await ear.enrol({ words, talk }), takes, talk: talk.length };
+    taughtFrom = from;
     show(state, taught);
     return taught;
   };
@@ -82,7 +86,7 @@ export function createTeaching({ ear, keeper, handler, show }: TeachingParts): T
     addRecording: keep,
     remove: (of) => keeper.keep({ type: 'sound-removed', body: { of } }),
     refresh,
-    taught: () => taught,
+    current: () => (taughtFrom === soundsKey(keeper.library(), handler()) ? Promise.resolve(taught) : refresh()),
   };
 }
 
@@ -99,6 +103,11 @@ function teachingOf(library: Library, handler: string) {
 /** A word that went on too long, or came too faint or clipped, is asked for again; in talk any piece serves. */
 function isKept(word: string, { caught, report }: CaughtTake): boolean {
   return word === TALK || (!caught.cut && report.faults.length === 0);
+}
+
+/** Names what a model is made of. */
+function soundsKey({ sounds }: Library, handler: string): string {
+  return [handler, ...sounds.map(({ id }) => id)].join(' ');
 }
 
 function toTake({ samples, sampleRateHz }: TaughtSound): { samples: Float32Array; sampleRateHz: number } {

@@ -6,7 +6,6 @@ import { DEMO_DOG, DEMO_PLAN } from '../demo/scenario.ts';
 import { decodeSound } from './audio/decode.ts';
 import { listenToKeys, nextKey } from './ears/keys.ts';
 import { createOwnWords } from './ears/own-words.ts';
-import { browserRecogniser, createPlatformEar } from './ears/platform.ts';
 import { Rooms } from './screens/rooms.tsx';
 import { createApp } from './session/app.ts';
 import { watchPage } from './session/page.ts';
@@ -40,7 +39,10 @@ const app = createApp({
   // The first screen is silent: what sounds is fetched after it.
   openRoom: async (events) => (await import('./audio/sound-room.ts')).openSoundRoom(events),
   createEar: createOwnWords,
-  createPlatformEar: (parts) => createPlatformEar({ ...parts, ...browserRecogniser() }),
+  createPlatformEar: async (parts) => {
+    const { browserRecogniser, createPlatformEar } = await import('./ears/platform.ts');
+    return createPlatformEar({ ...parts, ...browserRecogniser() });
+  },
   listenToKeys: (parts) => listenToKeys(window, parts),
   nextKey: (onKey) => nextKey(window, onKey),
   watchPage,

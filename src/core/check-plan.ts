@@ -1,6 +1,6 @@
 /** Says what is wrong with a plan before it is kept: where, what was found, and what would be right. Problems are values; nothing throws. */
-import { FACE } from './ladders.ts';
-import { BODY_AREAS, criterionS, indexOfStep, type Plan, type Step } from './plan.ts';
+
+import { BODY_AREAS, criterionS, FACE, indexOfStep, type Plan, type Step } from './plan.ts';
 import { isStoredRule } from './rule.ts';
 import type { Seconds } from './units.ts';
 

@@ -1,7 +1,7 @@
 /** Changes a plan one edit at a time. Pure: an edit gives a new plan, or says why not; every edit can be undone. */
 import { checkPlan, type PlanProblem } from './check-plan.ts';
-import { CAUTIONS, FACE } from './ladders.ts';
-import { criterionS, type Handling, halfStep, indexOfStep, insertBefore, type Plan, type Step, titleWith } from './plan.ts';
+import { CAUTIONS } from './ladders.ts';
+import { criterionS, FACE, type Handling, halfStep, indexOfStep, insertBefore, type Plan, type Step, titleWith } from './plan.ts';
 import type { SessionRule } from './rule.ts';
 import type { Seconds } from './units.ts';
 

@@ -44,9 +44,6 @@ export const CAUTIONS: Readonly<Record<HandledArea, string>> = {
   'coat-and-tail': 'A flinch at the back, the hips or the tail can be pain: stop, and ask your veterinarian before you go on.',
 };
 
-/** Places near the face, where no handling step may be without a caution. */
-export const FACE: readonly BodyArea[] = ['ears', 'eyes', 'mouth'];
-
 /** Paid at once, then a second a step; handling begins when five are reliable (FACTS, common practice). */
 const HOLDS_S: readonly Seconds[] = [0, 1, 2, 3, 4, 5];
 

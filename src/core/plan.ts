@@ -6,6 +6,9 @@ import type { Seconds } from './units.ts';
 export const BODY_AREAS = ['position', 'ears', 'eyes', 'mouth', 'paws', 'collar-and-neck', 'coat-and-tail'] as const;
 export type BodyArea = (typeof BODY_AREAS)[number];
 
+/** Places near the face, where no handling step may be without a caution. */
+export const FACE: readonly BodyArea[] = ['ears', 'eyes', 'mouth'];
+
 /** How far and how long a handling goes. */
 export interface Handling {
   /** What the hand does, in the handler's words: "thumb along the outer edge of the pad". */

@@ -71,7 +71,7 @@ async function furnish(parts: AppParts, use: Rooms['use'], store: EventStore): P
     onState: (state) => late.rooms && earChanged(late.rooms, state),
   });
   const platform = () => settingsOf(keeper.library()).platformEar;
-  const platformEar = parts.createPlatformEar({
+  const platformEar = await parts.createPlatformEar({
     ...{ after: timers.after, nowS: room.clock.now },
     sayings: () => platform()?.sayings ?? {},
     language: () => platform()?.language ?? parts.language,

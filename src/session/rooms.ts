@@ -40,7 +40,7 @@ export interface AppParts {
     onContext: () => void;
   }) => Promise<Opened>;
   readonly createEar: (parts: OwnWordsParts) => OwnWords;
-  readonly createPlatformEar: (parts: Omit<PlatformEarParts, 'recogniser' | 'onDevice'>) => PlatformEar;
+  readonly createPlatformEar: (parts: Omit<PlatformEarParts, 'recogniser' | 'onDevice'>) => Promise<PlatformEar>;
   readonly listenToKeys: (parts: {
     bindings: () => Settings['keys'];
     atS: (timeStampMs: number) => Seconds;

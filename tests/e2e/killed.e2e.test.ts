@@ -13,7 +13,8 @@ let running: ChildProcess | null = null;
 
 afterEach(() => {
   running?.kill('SIGKILL');
-  rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
+  // Its helpers write on for a moment after it is gone.
+  rmSync(profile, { recursive: true, force: true, maxRetries: 20, retryDelay: 250 });
 });
 
 /** A browser of our own, on one profile, that can be killed by its own id. */

@@ -79,7 +79,7 @@ async function opened(wish: { mayWrite?: boolean; sound?: boolean; unreadable?: 
       return wish.sound === false ? { kind: 'no-web-audio' } : { kind: 'open', room };
     },
     language: 'en-GB',
-    createPlatformEar: (given) => createPlatformEar({ ...given, recogniser: () => null, onDevice: null }),
+    createPlatformEar: async (given) => createPlatformEar({ ...given, recogniser: () => null, onDevice: null }),
     createEar: (given) => {
       ears = given;
       return fakeEar;

@@ -18,7 +18,7 @@ export function Home() {
   return (
     <div className="stack wide">
       {fresh ? (
-        <Suspense>
+        <Suspense fallback={<h1>Hold still, by choice</h1>}>
           <Lesson />
         </Suspense>
       ) : (

@@ -1,52 +1,35 @@
 /** The browser dies in the middle of a hold: nothing that was said is lost, and the session goes on. */
-import { type ChildProcess, spawn } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, readlinkSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { type Browser, chromium, type Page } from 'playwright';
+import { type BrowserContext, chromium, type Page } from 'playwright';
 import { afterEach, expect, inject, test } from 'vitest';
 import { launchOptions } from '../support/chromium.ts';
 import { readEvents, readSession, repByKeys, startPractice } from './walk.ts';
 
 const profile = mkdtempSync(join(tmpdir(), 'stillbeat-killed-'));
-let running: ChildProcess | null = null;
+let running: BrowserContext | null = null;
 
-afterEach(() => {
-  running?.kill('SIGKILL');
+afterEach(async () => {
+  await running?.close();
   // Its helpers write on for a moment after it is gone.
   rmSync(profile, { recursive: true, force: true, maxRetries: 20, retryDelay: 250 });
 });
 
-/** A browser of our own, on one profile, that can be killed by its own id. */
-async function openBrowser(): Promise<{ browser: Browser; page: Page; kill: () => Promise<void> }> {
-  const { executablePath, args } = launchOptions();
-  const started = spawn(
-    executablePath ?? '',
-    [...args, '--headless=new', '--remote-debugging-port=0', `--user-data-dir=${profile}`],
-    {
-      stdio: ['ignore', 'ignore', 'pipe'],
-    },
-  );
-  running = started;
-  const address = await new Promise<string>((resolve, reject) => {
-    let said = '';
-    started.stderr?.on('data', (chunk) => {
-      said += chunk;
-      const found = /ws:\/\/\S+/.exec(said);
-      if (found) resolve(found[0]);
-    });
-    started.once('exit', () => reject(new Error(`the browser did not start: ${said}`)));
-  });
-  const browser = await chromium.connectOverCDP(address);
-  const context = browser.contexts()[0] ?? (await browser.newContext());
-  const page = await context.newPage();
-  const kill = () =>
-    new Promise<void>((resolve) => {
-      started.removeAllListeners('exit');
-      started.once('exit', () => resolve());
-      started.kill('SIGKILL');
-    });
-  return { browser, page, kill };
+/** A browser on one profile, that can be killed by its own id. */
+async function openBrowser(): Promise<{ page: Page; kill: () => Promise<void> }> {
+  const context = await chromium.launchPersistentContext(profile, launchOptions());
+  running = context;
+  const page = context.pages()[0] ?? (await context.newPage());
+  return { page, kill: () => kill(context) };
+}
+
+/** SIGKILL to the browser's own process, whose id is the end of the lock on its profile: `host-1234`. */
+async function kill(context: BrowserContext): Promise<void> {
+  const id = Number(/\d+$/.exec(readlinkSync(join(profile, 'SingletonLock')))?.[0]);
+  const gone = new Promise<void>((resolve) => context.once('close', () => resolve()));
+  process.kill(id, 'SIGKILL');
+  await gone;
 }
 
 test('a browser killed in mid-hold has lost no word, and the session goes on where it was', async () => {
@@ -76,5 +59,4 @@ test('a browser killed in mid-hold has lost no word, and the session goes on whe
   const whole = await readSession(second.page);
   expect(whole.reps.map(({ outcome, voidReason }) => voidReason ?? outcome)).toEqual(['kept', 'kept', 'paused', 'kept']);
   expect(new Set((await readEvents(second.page)).map(({ session }) => session)).size).toBe(2);
-  await second.browser.close();
 });

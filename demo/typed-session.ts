@@ -53,14 +53,14 @@ export function say(played: Played, word: Word, atS: number = played.atS): Playe
 }
 
 /**
- * Types reps: `k` kept, `l` lifted, `s` short, `v` void in the hold, `n` never offered, `u` undo, `e` easier, `h` harder; a space is nothing.
+ * Types reps: `k` kept, `l` lifted, `s` short, `v` void in the hold, `n` never offered, `u` undo, `e` easier, `h` harder, `t` stay; a space is nothing.
  * A kept rep lasts the criterion and half a second; a lift comes half-way.
  */
 export function type(played: Played, reps: string): Played {
   return [...reps.replaceAll(' ', '')].reduce(typeOne, played);
 }
 
-const SINGLE: Readonly<Record<string, Word>> = { n: 'void', u: 'undo', e: 'easier', h: 'harder' };
+const SINGLE: Readonly<Record<string, Word>> = { n: 'void', u: 'undo', e: 'easier', h: 'harder', t: 'stay' };
 const ENDS: Readonly<Record<string, Word>> = { k: 'mark', l: 'lifted', s: 'mark', v: 'void' };
 
 function typeOne(played: Played, letter: string): Played {

@@ -24,14 +24,19 @@ export type Reason =
   | { readonly kind: 'lowest-step' }
   | { readonly kind: 'warm-up-over' }
   | { readonly kind: 'warm-ups-lifted' }
-  | { readonly kind: 'handler-says' };
+  | { readonly kind: 'handler-says' }
+  /** The call that the handler does not follow. */
+  | { readonly kind: 'not-followed'; readonly call: Move };
+
+/** The calls that move to another step. */
+export type Move = 'raise' | 'return' | 'split';
 
 /**
  * One call. `raise`, `return`, `split` move; `rest` advises to stop; `stay` says that there is nothing easier;
- * `begin` ends the warm-up, silently.
+ * `begin` ends the warm-up, silently; `remain` is the handler's answer to a move: it is not followed.
  */
 export interface Call {
-  readonly kind: 'raise' | 'return' | 'split' | 'rest' | 'stay' | 'begin';
+  readonly kind: Move | 'rest' | 'stay' | 'begin' | 'remain';
   readonly fromStepId: string;
   readonly toStepId: string;
   /** On a split, and on a raise that goes ahead by half: the half step that is put in. */

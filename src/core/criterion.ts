@@ -1,5 +1,5 @@
 /** Decides, after each rep, whether the step goes up, down, is halved or stays, and when to rest. Pure; every call carries its reasons. */
-import type { Call, Reason, RestReason } from './call.ts';
+import type { Call, Move, Reason, RestReason } from './call.ts';
 import { ALARM_ASK, ALARM_LOOK, alarmScore } from './chain/alarm.ts';
 import { type Answer, type Machine, NO_TRIALS, type Trials } from './chain/machine.ts';
 import { AHEAD_OF, halfAhead, halfOnReturn, returnedLately } from './halves.ts';
@@ -192,7 +192,42 @@ export function applyCall(standing: Standing, call: Call): Standing {
       return bySay(call) ? moved(standing, call) : countReturn(moved(withHalf(standing, call), call), call.fromStepId);
     case 'rest':
       return rested(standing, call);
+    case 'remain':
+      // What stood before the move is for the fold to know: see `remain`.
+      return standing;
   }
+}
+
+/** A move of the engine that can still be declined, and the standing before it. */
+export interface OpenMove {
+  readonly call: Call & { readonly kind: Move };
+  readonly before: Standing;
+}
+
+/** Which move can be declined after this call: the engine's own until something else is decided; advice to rest decides nothing. */
+export function openMoveAfter(open: OpenMove | null, standing: Standing, call: Call): OpenMove | null {
+  if (call.kind === 'rest') return open;
+  return isMove(call) && !bySay(call) ? { call, before: standing } : null;
+}
+
+function isMove(call: Call): call is OpenMove['call'] {
+  return call.kind === 'raise' || call.kind === 'return' || call.kind === 'split';
+}
+
+/** The handler's *stay*: the step is the one before the move. */
+export function declined({ call, before }: OpenMove): Call {
+  return {
+    ...{ kind: 'remain', fromStepId: call.toStepId, toStepId: before.stepId, inserted: null },
+    reasons: [{ kind: 'not-followed', call: call.kind }, { kind: 'handler-says' }],
+  };
+}
+
+/**
+ * The standing once a move was declined: ladder, passes and returns as before it; the reps and the rests of today stay.
+ * The count begins afresh, as after every call: else the same call would come again with the next rep.
+ */
+export function remain(standing: Standing, { before }: OpenMove): Standing {
+  return { ...before, trials: NO_TRIALS, today: { ...standing.today, returns: before.today.returns } };
 }
 
 /** Overruled by the handler: it moves, but it is no evidence about the dog. */

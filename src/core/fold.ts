@@ -1,6 +1,6 @@
 /** Folds the events of one session into what it looks like now; live screen, review, exports and tests all read this fold. */
 import type { Call } from './call.ts';
-import { applyCall, countRep, type Standing, stepOf } from './criterion.ts';
+import { applyCall, countRep, isTrial, type OpenMove, openMoveAfter, remain, type Standing, stepOf } from './criterion.ts';
 import type { EarState, SessionEvent, SessionStart } from './event.ts';
 import { standAt } from './next-start.ts';
 import { criterionS, type Step } from './plan.ts';
@@ -28,6 +28,8 @@ export interface SessionState {
   readonly phase: Phase;
   readonly reps: readonly Rep[];
   readonly standing: Standing;
+  /** What *stay* would decline: the engine's latest move, until a trial has followed it. */
+  readonly openMove: OpenMove | null;
   readonly question: Question | null;
   readonly lastHeard: Heard | null;
   readonly lastUnsure: Unsure | null;
@@ -77,10 +79,16 @@ function strayStep(start: SessionEvent & { type: 'session-started' }, standing: 
   const known = new Set(steps.map(({ id }) => id));
   if (known.size < steps.length) return { kind: 'doubled-step', at: start.id };
   if (!known.has(startStepId)) return { kind: 'unknown-step', at: start.id };
+  let latestHalf: string | null = null;
   for (const event of standing) {
-    const problem = event.type === 'called' ? strayInCall(event.body, known) : null;
+    if (event.type !== 'called') continue;
+    const { kind, inserted } = event.body;
+    const problem = strayInCall(event.body, known);
     if (problem) return { kind: problem, at: event.id };
-    if (event.type === 'called' && event.body.inserted) known.add(event.body.inserted.id);
+    if (inserted) known.add(inserted.id);
+    // A declined move takes its half step out again.
+    if (kind === 'remain' && latestHalf) known.delete(latestHalf);
+    if (kind !== 'rest') latestHalf = inserted?.id ?? null;
   }
   return null;
 }
@@ -100,6 +108,7 @@ function begin(event: SessionEvent & { type: 'session-started' }): SessionState 
     phase: WAITING,
     reps: [],
     standing: standAt(event.body),
+    openMove: null,
     question: null,
     lastHeard: null,
     lastUnsure: null,
@@ -163,13 +172,19 @@ function withRep(state: SessionState, rep: EndedRep, endedBy: string): SessionSt
     endedBy,
     calls: [],
   };
-  return { ...state, standing: countRep(standing, rep), reps: [...reps, full] };
+  const openMove = isTrial(rep) ? null : state.openMove;
+  return { ...state, standing: countRep(standing, rep), openMove, reps: [...reps, full] };
 }
 
 function call(state: SessionState, body: Call & { because: string }): SessionState {
   const { because, ...made } = body;
   const reps = state.reps.map((rep) => (rep.endedBy === because ? { ...rep, calls: [...rep.calls, made] } : rep));
-  return { ...state, reps, standing: applyCall(state.standing, made) };
+  const { standing, openMove } = state;
+  const isDeclined = made.kind === 'remain' && openMove !== null;
+  return {
+    ...{ ...state, reps, openMove: openMoveAfter(openMove, standing, made) },
+    standing: isDeclined ? remain(standing, openMove) : applyCall(standing, made),
+  };
 }
 
 function pause(state: SessionState, atS: Seconds, id: string): SessionState {

@@ -15,6 +15,7 @@ export const USUAL_KEYS: KeyBindings = {
   f: 'finish',
   '-': 'easier',
   '+': 'harder',
+  s: 'stay',
 };
 
 /** Keys a word may have at once: a pedal, and the keyboard too. */

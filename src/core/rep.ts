@@ -79,6 +79,7 @@ function hearInHold(phase: Phase & { phase: 'holding' }, heard: Heard, criterion
       return ended(phase, heard.startedAtS, 'void', 'handler-says');
     case 'easier':
     case 'harder':
+    case 'stay':
       // The criterion never moves under a dog that is holding.
       return { phase, rep: null, question: { kind: 'not-during-a-hold', atS: heard.startedAtS } };
     default:

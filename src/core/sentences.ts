@@ -23,6 +23,7 @@ export const CALL_WORDS: Readonly<Record<Call['kind'], string>> = {
   rest: 'rest now',
   stay: 'make it easier',
   begin: 'warm-up over',
+  remain: 'stay',
 };
 
 export const OUTCOME_WORDS: Readonly<Record<Outcome, string>> = {
@@ -70,6 +71,8 @@ function sayMove(call: Call, steps: readonly Step[]): string {
       return 'This is the easiest step: make it easier yourself, or stop.';
     case 'begin':
       return `Warm-up over: ${to}.`;
+    case 'remain':
+      return `Stay: ${to}.`;
   }
 }
 
@@ -145,6 +148,8 @@ function sayOwnReason(reason: OwnReason): string {
       return 'Both warm-ups lifted: start here today.';
     case 'handler-says':
       return 'You said so.';
+    case 'not-followed':
+      return `The call “${CALL_WORDS[reason.call]}” is not followed: the count begins afresh.`;
   }
 }
 

@@ -1,6 +1,6 @@
 /** The core's one entrance: what was heard goes in, what to keep and what to do comes out. No clock, no chance. */
 import type { Call } from './call.ts';
-import { decide, overrule, stepOf } from './criterion.ts';
+import { decide, declined, overrule, stepOf } from './criterion.ts';
 import {
   type Draft,
   type EarState,
@@ -83,13 +83,14 @@ function callsAfter(before: SessionState, { state, effects }: Stepped): readonly
   const latest = effects.at(-1);
   if (latest?.do !== 'keep' || latest.event.type !== 'word-heard') return [];
   const { word } = latest.event.body;
-  if (word === 'easier' || word === 'harder') return overruled(state, word);
+  if (word === 'easier' || word === 'harder' || word === 'stay') return overruled(state, word);
   const rep = state.reps[before.reps.length];
   return rep ? decide(before.standing, rep, rep.endAtS - state.pausedS, state.start.limits) : [];
 }
 
-function overruled(state: SessionState, word: 'easier' | 'harder'): readonly Call[] {
-  const call = state.phase.phase === 'waiting' ? overrule(state.standing, word) : null;
+function overruled({ phase, standing, openMove }: SessionState, word: 'easier' | 'harder' | 'stay'): readonly Call[] {
+  if (phase.phase !== 'waiting') return [];
+  const call = word === 'stay' ? openMove && declined(openMove) : overrule(standing, word);
   return call ? [call] : [];
 }
 

@@ -152,13 +152,15 @@ export function sayMoves(state: SessionState): string | null {
 }
 
 function sayMoveCounts(calls: readonly Call[]): string {
-  const byHand = calls.filter(isOverruled).length;
+  const declined = calls.filter(({ kind }) => kind === 'remain').length;
+  const byHand = calls.filter(isOverruled).length - declined;
   const of = (kind: Call['kind']) => calls.filter((call) => call.kind === kind && !isOverruled(call)).length;
   return [
     of('raise') && count(of('raise'), 'raise'),
     of('split') && count(of('split'), 'half step'),
     of('return') && count(of('return'), 'return'),
     byHand && `${count(byHand, 'step')} at your word`,
+    declined && `${count(declined, 'call')} not followed`,
   ]
     .filter((part) => part !== 0)
     .join(', ');

@@ -5,7 +5,7 @@ import type { Seconds, Share } from './units.ts';
 export const SPOKEN_WORDS = ['hold', 'mark', 'lifted'] as const;
 
 /** Everything a handler can command; the optional ones come by key, button or (once taught) by voice. */
-export const WORDS = [...SPOKEN_WORDS, 'void', 'undo', 'pause', 'resume', 'finish', 'easier', 'harder'] as const;
+export const WORDS = [...SPOKEN_WORDS, 'void', 'undo', 'pause', 'resume', 'finish', 'easier', 'harder', 'stay'] as const;
 
 export type SpokenWord = (typeof SPOKEN_WORDS)[number];
 export type Word = (typeof WORDS)[number];

@@ -150,7 +150,7 @@ function sound({ parts: { beats, calls }, zeroS }: Inside, effect: Effect): void
       beats.stop();
       return calls.holdEnded();
     case 'call':
-      return calls.call(soundOf(effect.call.kind), CALL_WORDS[effect.call.kind]);
+      return calls.call(soundOf(effect.call), CALL_WORDS[effect.call.kind]);
     case 'ask':
     case 'sayUnsure':
       return calls.call('unsure', 'say it again');
@@ -159,8 +159,11 @@ function sound({ parts: { beats, calls }, zeroS }: Inside, effect: Effect): void
   }
 }
 
-function soundOf(kind: Call['kind']): CallKind {
+function soundOf({ kind, reasons }: Call): CallKind {
   switch (kind) {
+    case 'remain':
+      // The way that the step goes: down again after a raise, up again after a return or half a step.
+      return reasons.some((reason) => reason.kind === 'not-followed' && reason.call === 'raise') ? 'return' : 'raise';
     case 'stay':
       return 'return';
     case 'begin':

@@ -132,7 +132,7 @@ const SESSION_BODIES = {
     nearest: list(record({ word: TEXT, confidence: SHARE })),
   }),
   called: record({
-    kind: oneOf({ raise: true, return: true, split: true, rest: true, stay: true, begin: true }),
+    kind: oneOf({ raise: true, return: true, split: true, rest: true, stay: true, begin: true, remain: true }),
     ...{ fromStepId: TEXT, toStepId: TEXT, inserted: v.nullable(STEP), reasons: list(REASON), because: TEXT },
   }),
   undone: record({ of: TEXT }),

@@ -59,7 +59,7 @@ test('undo takes the last word back exactly, calls included', () => {
   const { log: _ignored, ...none } = begin().state;
   expect(none.reps).toEqual([]);
   fc.assert(
-    fc.property(wordsInOrder, fc.constantFrom('hold', 'mark', 'lifted', 'void', 'easier', 'harder'), (words, word) => {
+    fc.property(wordsInOrder, fc.constantFrom('hold', 'mark', 'lifted', 'void', 'easier', 'harder', 'stay'), (words, word) => {
       const before = sayAll(words);
       if (before.state.phase.phase === 'paused' || before.state.phase.phase === 'ended') return;
       const after = say(say(before, word, before.atS + 1), 'undo');
@@ -256,7 +256,7 @@ const mutation: fc.Arbitrary<(log: readonly SessionEvent[]) => readonly SessionE
     ([n, kind]) =>
       (log: readonly SessionEvent[]) =>
         changed(log, n, (body) =>
-          'kind' in body ? { ...body, kind: ['raise', 'return', 'split', 'rest', 'stay', 'begin'][kind % 6] } : body,
+          'kind' in body ? { ...body, kind: ['raise', 'return', 'split', 'rest', 'stay', 'begin', 'remain'][kind % 7] } : body,
         ),
   ),
 );
@@ -269,7 +269,7 @@ function changed(log: readonly SessionEvent[], n: number, change: (body: object)
 }
 
 test('however a log is torn, it folds to a session or is refused; nothing breaks', () => {
-  const reps = fc.array(fc.constantFrom('k', 'k', 'l', 'l', 'n', 'e', 'h', 'u'), { maxLength: 40 });
+  const reps = fc.array(fc.constantFrom('k', 'k', 'l', 'l', 'n', 'e', 'h', 't', 'u'), { maxLength: 40 });
   fc.assert(
     fc.property(reps, fc.array(mutation, { minLength: 1, maxLength: 6 }), (letters, mutations) => {
       const log = events(type(open(sessionStart(DEMO_PLAN)), letters.join('')));

@@ -22,7 +22,7 @@ const anyRule: fc.Arbitrary<SessionRule> = fc.oneof(
 );
 /** k kept, l lifted, with lifts frequent enough to go down as well as up. */
 const trials = fc.array(fc.constantFrom('k', 'k', 'k', 'l'), { maxLength: 60 });
-const reps = fc.array(fc.constantFrom('k', 'k', 'k', 'l', 's', 'v', 'n', 'e', 'h', 'u'), { maxLength: 60 });
+const reps = fc.array(fc.constantFrom('k', 'k', 'k', 'l', 's', 'v', 'n', 'e', 'h', 't', 'u'), { maxLength: 60 });
 const anyStart = fc.nat({ max: LONG_LADDER.steps.length - 1 });
 
 function opened(rule: SessionRule, start: number, plan: Plan = LONG_LADDER): Played {

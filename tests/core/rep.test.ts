@@ -120,15 +120,16 @@ test('a slip of the handler in the hold is void, and says so', () => {
   ).toMatchObject([{ outcome: 'void', voidReason: 'handler-says', heldForS: 1 }]);
 });
 
-test('easier and harder do not move the criterion under a dog that is holding', () => {
+test('easier, harder and stay do not move the criterion under a dog that is holding', () => {
   const { phase, questions } = hearAll(
     [
       ['hold', 2],
       ['harder', 3],
+      ['stay', 3],
     ],
     3,
   );
-  expect(questions).toEqual(['not-during-a-hold']);
+  expect(questions).toEqual(['not-during-a-hold', 'not-during-a-hold']);
   expect(phase).toMatchObject({ phase: 'holding', sinceS: 2 });
 });
 

@@ -2,6 +2,7 @@
 import { expect, test } from 'vitest';
 import { DEMO_PLAN } from '../../demo/scenario.ts';
 import { feed, open, type Played, say, sessionStart } from '../../demo/typed-session.ts';
+import { fold } from '../../src/core/fold.ts';
 import type { Input } from '../../src/core/step.ts';
 import { isWord } from '../../src/core/word.ts';
 
@@ -128,6 +129,70 @@ const TABLE: readonly (readonly [title: string, script: string, told: string])[]
     'lifted 1.0, waiting, on hold-4',
   ],
 ];
+
+/** What *stay* does, after a call and without one. */
+const STAY: readonly (readonly [title: string, script: string, told: string])[] = [
+  ['stay with nothing called is nothing', 'stay@1', 'waiting'],
+  ['stay in a hold waits until the hold is over', 'hold@1 stay@2', 'holding, asks: not-during-a-hold'],
+  [
+    'stay after half a step was called goes on with the whole step, and the reps stand',
+    'harder@1 hold@2 lifted@3 hold@5 lifted@6 stay@8',
+    'lifted 1.0, lifted 1.0, waiting, on hold-4',
+  ],
+  [
+    'undo of stay follows the call after all',
+    'harder@1 hold@2 lifted@3 hold@5 lifted@6 stay@8 undo@9',
+    'lifted 1.0, lifted 1.0, waiting, on hold-3~hold-4',
+  ],
+  [
+    'stay after five clean reps keeps the step that was passed',
+    `${[0, 1, 2, 3, 4].map((i) => `hold@${1 + 5 * i} mark@${4.2 + 5 * i}`).join(' ')} stay@26`,
+    'kept 3.2, kept 3.2, kept 3.2, kept 3.2, kept 3.2, waiting',
+  ],
+  [
+    'stay comes too late once a trial has followed the call',
+    'harder@1 hold@2 lifted@3 hold@5 lifted@6 hold@8 mark@12 stay@13',
+    'lifted 1.0, lifted 1.0, kept 4.0, waiting, on hold-3~hold-4',
+  ],
+  [
+    'a refusal is no trial: stay still declines the call before it',
+    'harder@1 hold@2 lifted@3 hold@5 lifted@6 void@8 stay@9',
+    'lifted 1.0, lifted 1.0, not-offered 0.0, waiting, on hold-4',
+  ],
+  ['stay answers calls of the app and not your own word', 'harder@1 stay@2', 'waiting, on hold-4'],
+  [
+    'stay said twice is stay once',
+    'harder@1 hold@2 lifted@3 hold@5 lifted@6 stay@8 stay@9',
+    'lifted 1.0, lifted 1.0, waiting, on hold-4',
+  ],
+];
+
+test.each(STAY)('%s', (_, script, told) => {
+  expect(tell(play(script))).toBe(told);
+});
+
+test('stay takes the half step out of the ladder, and the return out of the day; both come again when they are called again', () => {
+  const split = 'harder@1 hold@2 lifted@3 hold@5 lifted@6';
+  const { standing, log } = play(`${split} stay@8`).state;
+  expect(standing.steps).toEqual(PLAN.steps);
+  expect([standing.returns, standing.today.returns, standing.trials.count, standing.today.reps]).toEqual([{}, 0, 0, 2]);
+  expect(log.filter(({ type }) => type === 'called').map(({ body }) => (body as { kind: string }).kind)).toEqual([
+    'raise',
+    'split',
+    'remain',
+  ]);
+  const again = play(`${split} stay@8 hold@9 lifted@10 hold@12 lifted@13`).state;
+  expect(again.standing.stepId).toBe('hold-3~hold-4');
+  expect(again.standing.today.returns).toBe(1);
+  expect(fold(again.log)).toEqual({ ok: true, state: again });
+});
+
+test('after stay the count begins afresh, so that the same call does not come again with the next rep', () => {
+  const five = [0, 1, 2, 3, 4].map((i) => `hold@${1 + 5 * i} mark@${4.2 + 5 * i}`).join(' ');
+  const { standing, reps } = play(`${five} stay@26 hold@28 mark@32`).state;
+  expect(reps.map(({ calls }) => calls.length)).toEqual([0, 0, 0, 0, 1, 0]);
+  expect(standing).toMatchObject({ stepId: 'hold-3', passed: [], trials: { count: 1, kept: 1 } });
+});
 
 test.each(TABLE)('%s', (_, script, told) => {
   expect(tell(play(script))).toBe(told);

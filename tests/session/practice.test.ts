@@ -111,6 +111,28 @@ test('a call is sounded when it falls due, and written with its reasons', async 
   expect(did.slice(-4)).toEqual(['beats stop', 'call raise', 'wrote word-heard+called', 'showed']);
 });
 
+test('stay after a raise sounds the way down again, is written, and is taken back by undo', async () => {
+  const { did, say, begin, shown } = await room();
+  await begin();
+  for (let i = 0; i < 5; i++) {
+    await say('hold', 101 + 4 * i);
+    await say('mark', 102 + 4 * i);
+  }
+  expect(shown.at(-1)?.standing.stepId).toBe('hold-1');
+  await say('stay', 122);
+  expect(did.slice(-3)).toEqual(['call return', 'wrote word-heard+called', 'showed']);
+  expect(shown.at(-1)?.standing.stepId).toBe('hold-0');
+  await say('undo', 124);
+  expect(shown.at(-1)?.standing.stepId).toBe('hold-1');
+});
+
+test('stay with nothing called is written and sounds nothing', async () => {
+  const { did, say, begin } = await room();
+  await begin();
+  await say('stay', 102);
+  expect(did.slice(-2)).toEqual(['wrote word-heard', 'showed']);
+});
+
 test('a session closed in a hold is whole up to the last word and goes on after a pause', async () => {
   const first = await room();
   await first.begin();

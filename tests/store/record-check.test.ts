@@ -33,7 +33,7 @@ test('everything the engine writes is a good record, whatever the handler does',
 test.each([
   [{ ...heard, body: { ...heard.body, startedAtS: Number.NaN } }, 'body › startedAtS: expected a finite number, got NaN'],
   [{ ...heard, body: { ...heard.body, confidence: 1.5 } }, 'body › confidence: expected a number from 0 to 1, got 1.5'],
-  [{ ...heard, body: { ...heard.body, word: 'stay' } }, 'body › word: expected one of hold, mark, lifted'],
+  [{ ...heard, body: { ...heard.body, word: 'sit' } }, 'body › word: expected one of hold, mark, lifted'],
   [{ ...heard, body: null }, 'body: expected a record, got null'],
   [{ ...heard, body: {} }, 'body › word: expected a value, got nothing'],
   [{ ...heard, version: 2 }, 'version: expected 1, got 2'],

@@ -7,7 +7,7 @@
  */
 import type { Call } from '../../core/call.ts';
 import type { Rep } from '../../core/fold.ts';
-import { indexOfStep, type Step } from '../../core/plan.ts';
+import { indexOfStep, insertBefore, type Step } from '../../core/plan.ts';
 import type { Outcome } from '../../core/rep.ts';
 import { isOverruled, type PlacedCall } from '../../core/summary.ts';
 import type { Seconds } from '../../core/units.ts';
@@ -137,11 +137,18 @@ export function roomyHeightPx(input: StairsInput, headPx: number, footPx: number
   return headPx + footPx + (rangeOf(levels) / closest(levels)) * ROOMY_STAIR_PX;
 }
 
-function newest({ reps, steps, calls = reps.flatMap(callsOf) }: StairsInput, lastOnly?: number): Required<StairsInput> {
+function newest({ reps, calls = reps.flatMap(callsOf), ...input }: StairsInput, lastOnly?: number): Required<StairsInput> {
+  const steps = calls.reduce(withInserted, input.steps);
   if (lastOnly === undefined || reps.length <= lastOnly) return { reps, steps, calls };
   const last = reps.slice(-lastOnly);
   const firstN = last[0]?.n ?? 0;
   return { reps: last, steps, calls: calls.filter(({ afterRep }) => afterRep >= firstN) };
+}
+
+/** A half step that the handler declined is off the ladder again, but it was called, so it is drawn. */
+function withInserted(steps: readonly Step[], { call: { inserted, fromStepId } }: PlacedCall): readonly Step[] {
+  if (!inserted || indexOfStep(steps, inserted.id) >= 0) return steps;
+  return insertBefore(steps, inserted.halfOf?.aboveId ?? fromStepId, inserted);
 }
 
 function callsOf(rep: PicturedRep): readonly PlacedCall[] {

@@ -136,6 +136,7 @@ export function clothPath({ call, xPx, yPx }: Flag): string {
     case 'split':
       return `M${left},${top}l15,7h-15Z`;
     case 'stay':
+    case 'remain':
       return `M${left},${top}h14l-5,6l5,6h-14Z`;
     case 'raise':
     case 'return':

@@ -1,4 +1,4 @@
-/** The last word heard, for two seconds, with its undo. */
+/** The last word heard, for two seconds, with its undo; after a call that moved, the way to decline it. */
 import { useCallback } from 'react';
 import type { SessionState } from '../../core/fold.ts';
 import { useIntents } from '../app-context.tsx';
@@ -19,6 +19,11 @@ export function LastWord({ live }: { live: SessionState }) {
       <span className={css.word} data-fresh={fresh}>
         {fresh && lastHeard ? `“${sayWord(lastHeard.word)}”` : ''}
       </span>
+      {live.openMove && live.phase.phase === 'waiting' ? (
+        <button type="button" className={css.undo} onClick={() => say('stay')}>
+          Stay
+        </button>
+      ) : null}
       <button type="button" className={css.undo} disabled={!lastHeard} onClick={() => say('undo')}>
         Undo
       </button>

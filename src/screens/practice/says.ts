@@ -3,6 +3,7 @@ import type { Call } from '../../core/call.ts';
 import { stepOf } from '../../core/criterion.ts';
 import type { SessionState } from '../../core/fold.ts';
 import { CALL_WORDS, sayCall, sayOutcome, sayQuestion } from '../../core/sentences.ts';
+import { callsInOrder, isOverruled } from '../../core/summary.ts';
 import type { Word } from '../../core/word.ts';
 
 export interface Saying {
@@ -29,7 +30,15 @@ export function whatToSay(live: SessionState, { unsure, hears }: { unsure: boole
     return { headline: 'say it again', detail: `Unsure: ${nearest}?` };
   }
   if (phase.phase === 'holding') return { headline: '', detail: caution(live) };
+  const ownSay = latestOwnSay(live);
+  if (ownSay) return { headline: CALL_WORDS[ownSay.kind], detail: sayCall(ownSay, live.standing.steps) };
   return reps.length === 0 ? beforeFirst(live, hears) : afterRep(live);
+}
+
+/** What the handler said of the step since the last rep: it overrules what was called after it. */
+function latestOwnSay(live: SessionState): Call | null {
+  const latest = callsInOrder(live).at(-1);
+  return latest && latest.afterRep === live.reps.length && isOverruled(latest.call) ? latest.call : null;
 }
 
 function beforeFirst(live: SessionState, hears: boolean): Saying {

@@ -173,6 +173,7 @@ const BINDABLE: readonly (readonly [Word, string])[] = [
   ['finish', 'finish'],
   ['easier', 'easier step'],
   ['harder', 'harder step'],
+  ['stay', 'stay: the call is not followed'],
 ];
 
 function Keys() {

@@ -25,6 +25,11 @@ test('a return to the step below is a whole stair down', () => {
   expect(risesOf(full('kk e'))).toEqual([1, -1]);
 });
 
+test('a half step that was declined is drawn: half a stair down and up again', () => {
+  expect(risesOf(full('kk ll t k'))).toEqual([1, -0.5, 0.5]);
+  expect(full('kk ll t k').flags.map(({ call }) => call.kind)).toEqual(['begin', 'split', 'remain']);
+});
+
 test('higher steps lie higher on the paper, half steps half-way', () => {
   const { levels } = full('kk ll');
   const [three, half, two] = levels.map(({ yPx }) => yPx) as [number, number, number];

@@ -51,3 +51,13 @@ test('a question comes before everything else, and an unclear word is asked for 
 test('in a pause it says that nothing counts', () => {
   expect(whatToSay(say(type(begin(), 'k'), 'pause').state, CALM).detail).toContain('Nothing you say counts');
 });
+
+test('what you say of the step is answered in place of the call: stay, and with which count', () => {
+  const stayed = whatToSay(type(begin(), 'kkkkkt').state, CALM);
+  expect(stayed).toEqual({
+    headline: 'stay',
+    detail: 'Stay: Lie flat, paid at once. The call “next step” is not followed: the count begins afresh. You said so.',
+  });
+  expect(whatToSay(type(begin(), 'kh').state, CALM).headline).toBe('next step');
+  expect(whatToSay(type(begin(), 'kkkkktk').state, CALM).headline).toBe('kept');
+});

@@ -65,6 +65,7 @@ export function readTeaching(wordsFolder: string, talkFolder: string | undefined
 const FAULTS: Readonly<Record<EnrolProblem['kind'], readonly [wrong: string, help: string]>> = {
   'no-words': ['teaches no word', 'add a folder of takes for each word'],
   'no-takes': ['has no take that can be used', 'record the word 3 to 5 times'],
+  'not-a-click': ['is no click, as the other takes of this word are', 'record it again, or take it away'],
   'not-finite': ['holds samples that are not numbers', 'export it again as 16-bit WAV'],
   'bad-rate': ['has a sample rate outside 8 to 192 kHz', 'record it again at 16 to 48 kHz'],
   'too-short': ['holds no speech, or less than 0.08 s of it', 'say the word clearly after the recording has begun'],

@@ -1,6 +1,6 @@
 /** Types every message between the page, the microphone's tap and the listener's worker, in one place. */
 import type { CatchLevel, Caught } from '../hearing/catch-take.ts';
-import type { Model, TakeReport, Teaching } from '../hearing/enrol.ts';
+import type { Model, TakeInspection, Teaching } from '../hearing/enrol.ts';
 import type { Hearing } from '../hearing/listen.ts';
 import type { Enrolled } from './enrolled.ts';
 
@@ -34,7 +34,7 @@ export type ToListener =
 /** A take that was cut out, and what can be said of it. */
 export interface CaughtTake {
   readonly caught: Caught;
-  readonly report: TakeReport;
+  readonly report: TakeInspection;
 }
 
 export interface EarLevel extends CatchLevel {

@@ -1,4 +1,5 @@
 /** Cuts what is said out of a stream while words are being taught: one stretch of sound between two silences is one take. */
+import { clickOf } from './click.ts';
 import { createResampler, EAR_RATE_HZ } from './resample.ts';
 
 /** One stretch of sound, 16 kHz mono. Times are seconds of stream time. */
@@ -29,13 +30,15 @@ const FRAME = EAR_RATE_HZ / 100;
 const START_ABOVE_DB = 12;
 const START_FRAMES = 3;
 const END_ABOVE_DB = 7;
+/** One frame this far above the floor begins a take alone: a click is over in a frame, dB. */
+const CLICK_ABOVE_DB = 22;
 /** Below this nothing is speech, dB re full scale. */
 const LOWEST_DB = -58;
 /** Quiet that ends a take, frames: longer than the stop inside a word, shorter than the pause between two. */
 const QUIET_FRAMES = 35;
 /** Sound kept on either side of the take, frames. */
 const PAD_FRAMES = 15;
-/** A take has at least so many frames of sound. */
+/** A take has at least so many frames of sound, or is a click. */
 const SHORTEST_FRAMES = 6;
 /** The floor falls to a quieter frame at once and creeps up by this much a frame, dB: 3 dB a second. */
 const FLOOR_RISE_DB = 0.03;
@@ -62,13 +65,15 @@ export function createTakeCatcher(sampleRateHz: number, longestS: number): TakeC
     const next = nextFrame();
     const end = next - (cut ? 0 : Math.max(0, quiet - PAD_FRAMES));
     const kept = frames.slice(Math.max(0, begun - firstFrame), end - firstFrame);
-    const long = loudFrames >= SHORTEST_FRAMES;
+    const sound = joined(kept);
+    const take = { samples: sound, sampleRateHz: EAR_RATE_HZ };
+    const counts = loudFrames >= SHORTEST_FRAMES || clickOf(take) !== null;
     begunAt = null;
     latest = [];
     frames = frames.slice(-PAD_FRAMES);
     firstFrame = next - frames.length;
     quiet = 0;
-    return long ? { samples: joined(kept), sampleRateHz: EAR_RATE_HZ, startedAtS: begun / 100, endedAtS: end / 100, cut } : null;
+    return counts ? { ...take, startedAtS: begun / 100, endedAtS: end / 100, cut } : null;
   }
 
   function takeFrame(frame: Float32Array): Caught | null {
@@ -78,9 +83,9 @@ export function createTakeCatcher(sampleRateHz: number, longestS: number): TakeC
     if (begunAt === null) {
       floorDb = Math.max(SILENCE_DB, Math.min(floorDb + FLOOR_RISE_DB, nowDb));
       latest = [...latest, loud].slice(-4);
-      if (latest.filter(Boolean).length >= START_FRAMES) {
+      if (latest.filter(Boolean).length >= START_FRAMES || nowDb > Math.max(LOWEST_DB, floorDb + CLICK_ABOVE_DB)) {
         begunAt = Math.max(firstFrame, nextFrame() - PAD_FRAMES - latest.length);
-        loudFrames = START_FRAMES;
+        loudFrames = latest.filter(Boolean).length;
       } else if (frames.length > 2 * PAD_FRAMES) {
         frames.shift();
         firstFrame++;

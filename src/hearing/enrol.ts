@@ -1,5 +1,7 @@
 /** Turns a handler's takes and ordinary talk into a model, and says what can be expected of it. */
 import { calibrate, type Ground, type Rehearsed, rehearse } from './calibrate.ts';
+import { clickOf } from './click.ts';
+import { type Sorted, sortClicks } from './click-words.ts';
 import { type Feature, fitNormaliser, type Normaliser, normalise } from './feature.ts';
 import { createCepstraFeature } from './feature-cepstra.ts';
 import { createFusedFeature } from './feature-fused.ts';
@@ -10,10 +12,19 @@ import { type CutTake, cutTake, type Take, type TakeFault, type TakeReport } fro
 import { ROOMS_DB, type Staged, stage } from './template.ts';
 import type { NetworkWeights } from './weights/shape.ts';
 
-export type { Model, Take, TakeReport, WordForecast };
+export type { Model, Take, WordForecast };
 
-/** For live feedback while teaching: what can be told of one take alone. */
-export const inspectTake = (take: Take): TakeReport => cutTake(take).report;
+/** For live feedback while teaching: what can be told of one take alone. A click is short by nature. */
+export function inspectTake(take: Take): TakeInspection {
+  const { report } = cutTake(take);
+  const isClick = clickOf(take) !== null;
+  return { ...report, isClick, faults: report.faults.filter((fault) => !isClick || fault !== 'too-short') };
+}
+
+export interface TakeInspection extends TakeReport {
+  /** One or two hard pulses: a clicker, a click of the tongue, or a thing put on the table. */
+  readonly isClick: boolean;
+}
 
 export interface Teaching {
   readonly words: Readonly<Record<string, readonly Take[]>>;
@@ -25,6 +36,8 @@ export interface Teaching {
 export type EnrolProblem =
   | { readonly kind: 'no-words' }
   | { readonly kind: 'no-takes'; readonly word: string }
+  /** The other takes of this word are clicks. */
+  | { readonly kind: 'not-a-click'; readonly word: string; readonly take: number }
   | { readonly kind: TakeFault; readonly word: string | undefined; readonly take: number };
 
 export type Enrolment =
@@ -61,9 +74,9 @@ function problemsOf(cuts: readonly Cut[]): EnrolProblem[] {
 }
 
 /** Without a usable take of every word there is nothing to listen for. */
-function missing(teaching: Teaching, cuts: readonly Cut[]): EnrolProblem[] {
-  const words = Object.keys(teaching.words);
-  if (words.length === 0) return [{ kind: 'no-words' }];
+function missing({ spoken, clicks }: Sorted, cuts: readonly Cut[]): EnrolProblem[] {
+  const words = Object.keys(spoken.words);
+  if (words.length + clicks.length === 0) return [{ kind: 'no-words' }];
   return words.filter((word) => !cuts.some((c) => c.word === word && usable(c))).map((word) => ({ kind: 'no-takes', word }));
 }
 
@@ -81,9 +94,10 @@ function templatesOf(staged: readonly StagedTake[], normaliser: Normaliser, feat
 const meanOf = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0) / Math.max(1, values.length);
 
 export function enrol(teaching: Teaching, options: EnrolOptions = {}): Enrolment {
-  const cuts = cutAll(teaching);
-  const problems = problemsOf(cuts);
-  const lacking = missing(teaching, cuts);
+  const sorted = sortClicks(teaching);
+  const cuts = cutAll(sorted.spoken);
+  const problems = [...problemsOf(cuts), ...sorted.strays.map((stray) => ({ kind: 'not-a-click', ...stray }) as const)];
+  const lacking = missing(sorted, cuts);
   if (lacking.length > 0) return { ok: false, problems: [...problems, ...lacking] };
   const good = cuts.filter(usable);
   const staged = good.map((cut, i) => ({
@@ -96,7 +110,7 @@ export function enrol(teaching: Teaching, options: EnrolOptions = {}): Enrolment
     staged.flatMap((s) => s.rooms.flatMap((room) => room.rows)),
     feature.dims,
   );
-  const words = Object.keys(teaching.words);
+  const words = Object.keys(sorted.spoken.words);
   const ground: Ground = {
     words,
     templates: templatesOf(staged, normaliser, feature),
@@ -113,9 +127,10 @@ export function enrol(teaching: Teaching, options: EnrolOptions = {}): Enrolment
     features: feature.kind,
     parts: feature.parts,
     words: taught,
+    clicks: sorted.clicks,
     templates: ground.templates,
     normaliser,
     taughtLevelDb: meanOf(good.filter((c) => c.word !== undefined).map((c) => c.report.levelDb)),
   };
-  return { ok: true, model, forecast: forecastOf(rehearsed as readonly Rehearsed[], taught), problems };
+  return { ok: true, model, forecast: [...forecastOf(rehearsed as readonly Rehearsed[], taught), ...sorted.forecast], problems };
 }

@@ -1,5 +1,6 @@
 /** Listens: samples of any rate in, words out. The same code runs in a worker and in Node. */
 import { createBank } from './bank.ts';
+import { createClickEar } from './click-ear.ts';
 import { createDecider, type Hearing } from './decide.ts';
 import { featureFor } from './enrol.ts';
 import { normalise } from './feature.ts';
@@ -51,12 +52,13 @@ export function createListener(model: Model, options: ListenOptions): Listener {
   const costs = new Float64Array(sliders.length);
   const vector = new Float32Array(feature.dims);
   const decider = createDecider(model, loudness, options.trace);
+  const clickEar = createClickEar(model.clicks);
   const levelled = new Float32Array(HOP);
   let taken = 0;
   let factor = 1;
   let steps = 0;
   let pushed = 0;
-  let heard: Hearing[] = [];
+  let heard: readonly Hearing[] = [];
 
   /** Where the best template of a word would have it begin. */
   function startOf(word: number): number {
@@ -78,6 +80,7 @@ export function createListener(model: Model, options: ListenOptions): Listener {
       slider.step(bank.distances, bank.offsets[i] as number);
       costs[i] = slider.cost;
     }
+    if (words.length === 0) return;
     scorer.score(costs);
     decider.step(scorer.scores, stepTimeS(feature, steps), startOf);
     steps++;
@@ -106,16 +109,24 @@ export function createListener(model: Model, options: ListenOptions): Listener {
     features: model.features,
     push(block) {
       pushed += block.length;
-      take(resampler.push(block));
-      heard = decider.collect();
+      const samples = resampler.push(block);
+      const clicked = clickEar.push(samples);
+      take(samples);
+      heard = clickEar.join(clicked, decider.collect());
       return heard.length === 0 ? heard : outward(heard);
     },
     flush() {
-      take(resampler.flush());
-      take(new Float32Array(EAR_RATE_HZ / 2));
-      return outward(decider.collect());
+      const clicked = [resampler.flush(), new Float32Array(EAR_RATE_HZ / 2)].flatMap((samples) => {
+        const found = clickEar.push(samples);
+        take(samples);
+        return found;
+      });
+      return outward(clickEar.join(clicked, decider.collect()));
     },
-    expectOwnSound: (fromS, toS) => decider.expectOwnSound(fromS - startsAtS, toS - startsAtS),
+    expectOwnSound(fromS, toS) {
+      decider.expectOwnSound(fromS - startsAtS, toS - startsAtS);
+      clickEar.expectOwnSound(fromS - startsAtS, toS - startsAtS);
+    },
     expect: decider.expect,
     level: () => ({ noiseDb: loudness.noiseDb(), nowDb: loudness.nowDb(), speaking: loudness.speaking() }),
   };

@@ -1,4 +1,5 @@
 /** What teaching leaves behind and listening needs. Plain data: it can be cloned, stored and sent to a worker. */
+import type { ClickWord } from './click.ts';
 import type { FeatureKind, Normaliser, Part } from './feature.ts';
 import type { Owner } from './score.ts';
 import type { Template } from './slide.ts';
@@ -17,6 +18,8 @@ export interface Model {
   readonly features: FeatureKind;
   readonly parts: readonly Part[];
   readonly words: readonly TaughtWord[];
+  /** Words that are clicks: they are told apart by other means. */
+  readonly clicks: readonly ClickWord[];
   readonly templates: readonly OwnedTemplate[];
   readonly normaliser: Normaliser;
   /** Level at which the handler was recorded while teaching, dB below full scale; the stream is brought to the same. */

@@ -1,6 +1,8 @@
 /** Teaching a word: what is cut out of the stream. */
+
 import { expect, test } from 'vitest';
 import { type Caught, createTakeCatcher } from '../../src/hearing/catch-take.ts';
+import { inspectTake } from '../../src/hearing/enrol.ts';
 
 /** A room with a faint hiss and tones of the given moments, seconds. */
 function room(sampleRateHz: number, lengthS: number, sounds: readonly (readonly [number, number])[]): Float32Array {
@@ -13,6 +15,14 @@ function room(sampleRateHz: number, lengthS: number, sounds: readonly (readonly 
     const t = i / sampleRateHz;
     const on = sounds.some(([from, to]) => t >= from && t < to);
     return hiss() + (on ? 0.2 * Math.sin(2 * Math.PI * 300 * t) : 0);
+  });
+}
+
+/** The same room, and at 1 s 40 ms of a low tone that swells and fades. */
+function bump(): Float32Array {
+  return room(16_000, 4, []).map((x, i) => {
+    const t = i / 16_000 - 1;
+    return t < 0 || t > 0.04 ? x : x + 0.2 * Math.sin(Math.PI * (t / 0.04)) ** 2 * Math.sin(2 * Math.PI * 150 * t);
   });
 }
 
@@ -63,8 +73,14 @@ test('a room with nobody speaking gives no take', () => {
   expect(catchAll(new Float32Array(48_000 * 3), 48_000)).toEqual([]);
 });
 
-test('a click of the table is too short to be a word', () => {
-  expect(catchAll(room(16_000, 4, [[1, 1.02]]), 16_000)).toEqual([]);
+test('a short bump of the table is too soft an edge for a click and too short for a word', () => {
+  expect(catchAll(bump(), 16_000)).toEqual([]);
+});
+
+test('a hard click is caught and named as one: it may be a clicker, it may be the table', () => {
+  const [caught, ...more] = catchAll(room(16_000, 4, [[1, 1.02]]), 16_000);
+  expect(more).toEqual([]);
+  expect(caught && inspectTake(caught).isClick).toBe(true);
 });
 
 test('a broken stream (not numbers) gives no take and does not stop the ear', () => {

@@ -233,6 +233,7 @@ test('leaving the sound check in the middle closes the microphone, and nothing s
     speechEndsAtS: 0.5,
     speechLengthS: 0.5,
     faults: [],
+    isClick: false,
   };
   ears()?.onCaught({ caught, report });
   await settle();

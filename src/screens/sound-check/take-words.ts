@@ -21,7 +21,8 @@ const FAULTS: Readonly<Record<Fault, string>> = {
 export function sayReport({ caught, report }: CaughtTake): string {
   if (caught.cut) return 'That was long for a word: leave a pause after it.';
   const [fault] = report.faults;
-  return fault ? `Heard, but ${FAULTS[fault]}.` : 'Kept. Again, the same way.';
+  if (fault) return `Heard, but ${FAULTS[fault]}.`;
+  return report.isClick ? 'Kept: a click. If that was only the table, forget it.' : 'Kept. Again, the same way.';
 }
 
 /** A rehearsal on so few takes promises little: half a miss in one more is added to each share (as a Jeffreys prior does). */
@@ -52,6 +53,8 @@ export function sayProblem(problem: Problem): string {
       return 'No word is taught yet.';
     case 'no-takes':
       return `There is no take of “${problem.word}” that can be used yet.`;
+    case 'not-a-click':
+      return `Take ${problem.take + 1} of “${problem.word}” is no click as the others are: it is left out.`;
     default:
       return `Take ${problem.take + 1} of ${problem.word ? `“${problem.word}”` : 'your talk'}: ${FAULTS[problem.kind]}.`;
   }

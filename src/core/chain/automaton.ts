@@ -53,10 +53,12 @@ function merge(chain: Chain): Chain {
   const { kept, lifted } = chain;
   let classes = new Int32Array(kept.length);
   for (let count = 1; ; ) {
-    const seen = new Map<string, number>();
-    const classAt = (state: number) => (state < 0 ? state : classes[state]);
+    const seen = new Map<number, number>();
+    const classAt = (state: number) => (state < 0 ? state : (classes[state] as number));
+    // Three numbers in one: endings are -1 and -2, and 20,000 states cubed are far below 2^53.
+    const digit = kept.length + 2;
     const finer = classes.map((own, state) => {
-      const look = `${own} ${classAt(kept[state] as number)} ${classAt(lifted[state] as number)}`;
+      const look = (own * digit + classAt(kept[state] as number) + 2) * digit + classAt(lifted[state] as number) + 2;
       if (!seen.has(look)) seen.set(look, seen.size);
       return seen.get(look) as number;
     });

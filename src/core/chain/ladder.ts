@@ -19,8 +19,15 @@ export interface LongRun {
  * @throws RangeError when there is no step, a success is no share, or a visit never ends.
  */
 export function longRun(chain: Chain, successByStep: readonly Share[]): LongRun {
-  if (successByStep.length === 0) throw new RangeError('a ladder needs at least one step');
-  const visits = successByStep.map((p) => visit(chain, p));
+  return settle(
+    successByStep.map((p) => visit(chain, p)),
+    successByStep,
+  );
+}
+
+/** The same from visits that were computed before: one a step. @throws RangeError as `longRun`. */
+export function settle(visits: readonly Visit[], successByStep: readonly Share[]): LongRun {
+  if (visits.length === 0) throw new RangeError('a ladder needs at least one step');
   if (visits.some(({ meanTrials }) => meanTrials === Number.POSITIVE_INFINITY))
     throw new RangeError('the rule never leaves some step of this ladder');
   const trials = visitShares(visits).map((share, step) => share * (visits[step] as Visit).meanTrials);

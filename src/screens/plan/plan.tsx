@@ -51,7 +51,7 @@ function EditPlan({ kept }: { kept: Plan }) {
           </button>
         </div>
         <p role="status" className={css.refusal}>
-          {refused && !isOfAStep(refused.edit) ? sayRefusal(refused, plan.steps) : ''}
+          {refused && !isOfAStep(refused.edit) && refused.edit.kind !== 'choose-rule' ? sayRefusal(refused, plan.steps) : ''}
         </p>
         <Ladder
           steps={plan.steps}
@@ -66,6 +66,7 @@ function EditPlan({ kept }: { kept: Plan }) {
       </section>
       <RulePart
         rule={ruleOf(plan.rule)}
+        refusal={refused?.edit.kind === 'choose-rule' ? sayRefusal(refused, plan.steps) : ''}
         own={trials ? { kept: trials.kept, of: trials.count } : null}
         onChoose={(rule) => onEdit({ kind: 'choose-rule', rule })}
       />

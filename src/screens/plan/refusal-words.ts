@@ -31,6 +31,7 @@ function sayProblems(problems: readonly PlanProblem[], steps: readonly Step[], c
 function sayAt(problem: PlanProblem, steps: readonly Step[], changedId: string | null): string {
   const [, at, field] = /^steps\[(\d+)\]\.(.+)$/.exec(problem.path) ?? [];
   const step = steps[Number(at)];
+  if (problem.path === 'rule') return 'Kept and of are whole numbers; kept is at least 1 and not more than of.';
   if (!step) return problem.path === 'steps' ? `A ladder has ${problem.bound}.` : `${sayProblem(problem)}.`;
   switch (field) {
     case 'title':

@@ -1,8 +1,8 @@
-/** The one small chart under a rule: chance to raise before going back, against how much the dog truly keeps. */
+/** The one small chart under a rule: chance to raise before going back, or within so many trials, against how much the dog truly keeps. */
 import { scaleLinear } from 'd3-scale';
 import { area, curveMonotoneX, line } from 'd3-shape';
 import css from './rule-chart.module.css';
-import { type CurvePoint, LEAST, type OwnTrials, ownInterval, type RuleCurves, TOO_EARLY } from './rule-curve.ts';
+import { type CurvePoint, LEAST, type OwnTrials, ownInterval, type RuleFigures, type Span, TOO_EARLY } from './rule-figures.ts';
 
 const WIDTH = 360;
 const HEIGHT = 262;
@@ -11,26 +11,31 @@ const x = scaleLinear([LEAST, 1], [EDGE.left, WIDTH - EDGE.right]);
 const y = scaleLinear([0, 1], [HEIGHT - EDGE.bottom, EDGE.top]);
 const FLOOR = y(0);
 
-const path = line<CurvePoint>(
-  ({ p }) => x(p),
-  ({ chance }) => y(chance),
-).curve(curveMonotoneX);
-const under = area<CurvePoint>(
-  ({ p }) => x(p),
-  FLOOR,
-  ({ chance }) => y(chance),
-).curve(curveMonotoneX);
+const pathOf = (span: Span) =>
+  line<CurvePoint>(
+    ({ p }) => x(p),
+    ({ raised }) => y(raised[span]),
+  ).curve(curveMonotoneX);
+const under = (span: Span) =>
+  area<CurvePoint>(
+    ({ p }) => x(p),
+    FLOOR,
+    ({ raised }) => y(raised[span]),
+  ).curve(curveMonotoneX);
 
 interface Props {
-  readonly curves: RuleCurves;
+  readonly figures: RuleFigures;
+  readonly span: Span;
   /** Drawn thinly for comparison; null when it is the rule itself. */
   readonly usual: readonly CurvePoint[] | null;
   readonly own: OwnTrials | null;
   readonly finding: string;
 }
 
-export function RuleChart({ curves: { handling, holding }, usual, own, finding }: Props) {
+export function RuleChart({ figures, span, usual, own, finding }: Props) {
+  const [handling, holding] = [figures.handling.curve, figures.holding?.curve];
   const early = (holding ?? handling).filter(({ p }) => p <= TOO_EARLY + 1e-9);
+  const path = pathOf(span);
   return (
     <svg
       className={css.chart}
@@ -38,7 +43,7 @@ export function RuleChart({ curves: { handling, holding }, usual, own, finding }
       role="img"
       aria-label={`${finding} The table below says the same.`}
     >
-      <Early points={early} />
+      <Early points={early} span={span} />
       <Axes />
       {own && own.of > 0 ? <Own own={own} /> : null}
       {usual ? <path className={css.usual} d={path(usual) ?? ''} /> : null}
@@ -49,7 +54,7 @@ export function RuleChart({ curves: { handling, holding }, usual, own, finding }
 }
 
 /** The more ink left of 8 of 10, the more raises come too early. */
-function Early({ points }: { points: readonly CurvePoint[] }) {
+function Early({ points, span }: { points: readonly CurvePoint[]; span: Span }) {
   return (
     <>
       <defs>
@@ -58,7 +63,7 @@ function Early({ points }: { points: readonly CurvePoint[] }) {
           <line className={css.earlyInk} x1="0" x2="0" y1="0" y2="6" />
         </pattern>
       </defs>
-      <path d={under(points) ?? ''} fill="url(#early-ink)" />
+      <path d={under(span)(points) ?? ''} fill="url(#early-ink)" />
       <line className={css.bound} x1={x(TOO_EARLY)} x2={x(TOO_EARLY)} y1={EDGE.top - 16} y2={FLOOR} />
       <text className={css.label} x={x(TOO_EARLY) - 6} y={EDGE.top - 8} textAnchor="end">
         too early to raise

@@ -1,5 +1,5 @@
 /** Which rule judges the steps: choose it, hear it in one sentence, and see how fast it is. */
-import { useId } from 'react';
+import { useId, useState } from 'react';
 import {
   CHOICES,
   type Evidence,
@@ -16,57 +16,101 @@ import {
 } from '../../core/rule.ts';
 import css from './plan.module.css';
 import { RuleChart } from './rule-chart.tsx';
-import { curvesOf, type OwnTrials, type RuleCurves, sayChance, sayFinding, sayOwn } from './rule-curve.ts';
+import { figuresOf, type OwnTrials, type RuleFigures, SPANS, type Span, speedOf } from './rule-figures.ts';
+import { RuleLadder } from './rule-ladder.tsx';
+import { PercentileTable, RuleTables, SideBySide } from './rule-table.tsx';
+import { SPAN_WORDS, sayFinding, sayLadder, sayOwn, sayTrials, TOO_MANY } from './rule-words.ts';
 
 interface Props {
   readonly rule: SessionRule;
   readonly own: OwnTrials | null;
+  /** Why the latest choice was not made; empty: it was. */
+  readonly refusal: string;
   readonly onChoose: (rule: SessionRule) => void;
 }
 
-export function RulePart({ rule, own, onChoose }: Props) {
-  const curves = curvesOf(rule);
-  const finding = sayFinding(rule, curves);
-  const usual = rule.kind === 'steady' ? null : curvesOf(STEADY).handling;
+export function RulePart({ rule, own, refusal, onChoose }: Props) {
   return (
     <section className={css.part}>
       <h2>When the step goes up</h2>
       <Choice rule={rule} onChoose={onChoose} />
       {rule.kind === 'k-of-m' ? <OwnNumbers rule={rule} onChoose={onChoose} /> : null}
+      {refusal === '' ? null : (
+        <p role="alert" className={css.refusal}>
+          {refusal}
+        </p>
+      )}
       <p>{sayRule(rule)}</p>
-      <figure className={css.figure}>
-        <figcaption className={css.finding}>{finding}</figcaption>
-        <RuleChart {...{ curves, usual, own, finding }} />
-        <Lines curves={curves} usual={usual !== null} />
-      </figure>
-      {own ? <p>{sayOwn(own)}</p> : null}
-      <RuleTable curves={curves} />
+      <Speed rule={rule} own={own} />
+      <SideBySide rule={rule} />
       <Why rule={rule} />
     </section>
   );
 }
 
+/** What the exact chain says of the chosen rule: drawn, in sentences, and as a table. */
+function Speed({ rule, own }: Pick<Props, 'rule' | 'own'>) {
+  const [span, setSpan] = useState<Span>('all');
+  const figures = figuresOf(rule);
+  const finding = sayFinding(rule, figures);
+  const usual = rule.kind === 'steady' ? null : figuresOf(STEADY).handling.curve;
+  return (
+    <>
+      <figure className={css.figure}>
+        <figcaption className={css.finding}>{finding}</figcaption>
+        <Spans span={span} onChoose={setSpan} />
+        <RuleChart {...{ figures, span, usual, own, finding }} />
+        <Lines figures={figures} usual={usual !== null} />
+      </figure>
+      {own ? <p>{sayOwn(own)}</p> : null}
+      <p>{sayTrials(figures)}</p>
+      <p>{sayLadder(figures)}</p>
+      <RuleLadder figures={figures} said={sayLadder(figures)} />
+      <RuleTables figures={figures} />
+    </>
+  );
+}
+
+function Spans({ span, onChoose }: { span: Span; onChoose: (span: Span) => void }) {
+  return (
+    <fieldset className={css.spans}>
+      <legend>Raised</legend>
+      {SPANS.map((each) => (
+        <label key={each} className={css.choice}>
+          <input type="radio" name="span" checked={each === span} onChange={() => onChoose(each)} />
+          {SPAN_WORDS[each]}
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+/** Where one's own numbers begin. */
+const OWN: KOfMRule = { kind: 'k-of-m', kept: 8, of: 10, window: 'sliding' };
+const OWN_KEY = 'own';
+
 function Choice({ rule, onChoose }: Pick<Props, 'rule' | 'onChoose'>) {
   const id = useId();
   const known = CHOICES.some((choice) => sameRule(choice, rule));
-  const choices = known ? CHOICES : [...CHOICES, rule];
   return (
     <div className={css.field}>
       <label htmlFor={id}>Rule</label>
       <select
         id={id}
-        value={ruleKey(rule)}
+        value={known ? ruleKey(rule) : OWN_KEY}
         onChange={(event) => {
-          const chosen = choices.find((choice) => ruleKey(choice) === event.target.value);
-          if (chosen) onChoose(chosen);
+          onChoose(CHOICES.find((choice) => ruleKey(choice) === event.target.value) ?? OWN);
         }}
       >
-        {choices.map((choice) => (
+        {CHOICES.map((choice) => (
           <option key={ruleKey(choice)} value={ruleKey(choice)}>
             {nameRule(choice)}
             {sameRule(choice, STEADY) ? ' (usual)' : ''}
+            {speedOf(choice).at7 >= TOO_MANY ? ': too fast' : ''}
           </option>
         ))}
+        <option value={OWN_KEY}>{known ? 'k of m, in your own numbers' : `Your own: ${nameRule(rule)}`}</option>
+        <option disabled>Percentile: not for marked holds, why is said below</option>
       </select>
     </div>
   );
@@ -115,42 +159,14 @@ function OwnNumbers({ rule, onChoose }: { rule: KOfMRule; onChoose: Props['onCho
   );
 }
 
-function Lines({ curves, usual }: { curves: RuleCurves; usual: boolean }) {
+function Lines({ figures, usual }: { figures: RuleFigures; usual: boolean }) {
   return (
     <ul className={css.lines}>
-      <li data-line="handling">{curves.holding ? 'handling' : 'holding still and handling'}</li>
-      {curves.holding ? <li data-line="holding">holding still</li> : null}
+      <li data-line="handling">{figures.holding ? 'handling' : 'holding still and handling'}</li>
+      {figures.holding ? <li data-line="holding">holding still</li> : null}
       {usual ? <li data-line="usual">steady, for comparison</li> : null}
       <li data-line="early">raised too early</li>
     </ul>
-  );
-}
-
-function RuleTable({ curves }: { curves: RuleCurves }) {
-  return (
-    <details>
-      <summary>The same as a table</summary>
-      <table className={css.table}>
-        <thead>
-          <tr>
-            <th scope="col">truly kept</th>
-            <th scope="col">holding still: raised</th>
-            <th scope="col">handling: raised</th>
-            <th scope="col">trials a visit</th>
-          </tr>
-        </thead>
-        <tbody>
-          {curves.rows.map(({ p, holding, handling, trials }) => (
-            <tr key={p}>
-              <th scope="row">{+(10 * p).toFixed(1)} of 10</th>
-              <td>{sayChance(holding)}</td>
-              <td>{sayChance(handling)}</td>
-              <td>{trials.toFixed(1)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </details>
   );
 }
 
@@ -166,7 +182,9 @@ function Why({ rule }: { rule: SessionRule }) {
           <p key={each.from}>{sayEvidence(each)}</p>
         ))}
         {evidence.length === 0 ? null : <p>Invented dogs rank rules; they say nothing about yours.</p>}
+        <h3>Percentile</h3>
         <p className="soft">{explainRule(USUAL_PERCENTILE)}</p>
+        <PercentileTable />
       </div>
     </details>
   );

@@ -201,7 +201,7 @@ test('a number of one’s own stays within what can be counted', async () => {
 
 test('what speaks for a rule says of how many dogs it is', async () => {
   await show();
-  expect(screen.getByText(/trained by this app/).textContent).toBe(
+  expect(screen.getByText(/^Of 2000 invented dogs/).textContent).toBe(
     'Of 2000 invented dogs trained by this app 89.1 of 100 reach the top, after 558 reps and 85.6 lifts on average; 4.3 of 100 raises come too early.',
   );
   expect(screen.getByText(/^Of 4000 other invented dogs/)).toBeTruthy();
@@ -214,9 +214,64 @@ test('the rule that halves ahead can be chosen, and is as patient as the usual o
   expect(screen.getByRole('figure').textContent).toContain('Patient: a dog that truly keeps 7 of 10');
 });
 
-test('why percentile is not on offer is said', async () => {
+test('the rules stand side by side, the chosen one marked, and four of five is told to be too fast', async () => {
+  await show();
+  const table = within(screen.getByRole('table', { name: 'The rules side by side' }));
+  const row = (name: string) => table.getByRole('row', { name: new RegExp(`^${name}`) });
+  expect(row('Steady 29').getAttribute('aria-current')).toBe('true');
+  expect(row('Steady 29').textContent).toBe('Steady2990864.3');
+  expect(row('4 of 5').textContent).toBe('4 of 5, sliding65 too fast9613122.3');
+  expect(screen.getByRole('option', { name: '4 of 5, sliding: too fast' })).toBeTruthy();
+});
+
+test('k of m is chosen in one’s own numbers, and in blocks', async () => {
+  const { app } = await show();
+  fireEvent.change(screen.getByLabelText('Rule'), { target: { value: 'own' } });
+  expect(app.saved.at(-1)?.rule).toEqual({ kind: 'k-of-m', kept: 8, of: 10, window: 'sliding' });
+  fireEvent.change(screen.getByLabelText('counted'), { target: { value: 'blocks' } });
+  fireEvent.change(screen.getByLabelText('of'), { target: { value: '12' } });
+  fireEvent.change(screen.getByLabelText('Kept'), { target: { value: '11' } });
+  expect(app.saved.at(-1)?.rule).toEqual({ kind: 'k-of-m', kept: 11, of: 12, window: 'blocks' });
+  expect(screen.getByRole('table', { name: 'The rules side by side' }).textContent).toContain('11 of 12, in blocks');
+  expect(screen.getByRole('figure').textContent).toMatch(/truly keeps 7 of 10 is raised in \d+ of 100 visits/);
+});
+
+test('half a trial is refused beside the rule, with the reason', async () => {
+  const { app } = await show(withRule({ kind: 'k-of-m', kept: 4, of: 5, window: 'sliding' }));
+  fireEvent.change(screen.getByLabelText('Kept'), { target: { value: '3.5' } });
+  expect(screen.getByRole('alert').textContent).toBe('Kept and of are whole numbers; kept is at least 1 and not more than of.');
+  expect(app.saved).toEqual([]);
+});
+
+test('the chance to raise within ten trials is drawn when it is asked for', async () => {
+  await show();
+  const line = () =>
+    screen
+      .getByRole('img', { name: /^Patient/ })
+      .querySelector('path[class*=handling]')
+      ?.getAttribute('d');
+  const before = line();
+  fireEvent.click(screen.getByLabelText('within 10 trials'));
+  expect(line()).not.toBe(before);
+});
+
+test('what the chain says is said in sentences: trials to raise and to return, and the long run', async () => {
+  await show();
+  expect(screen.getByText(/^At 9 of 10 the raise comes after/).textContent).toContain('within 10 trials in 74 of 100 visits');
+  expect(screen.getByText(/^A dog that never learned/).textContent).toContain('77 of 100 trials');
+  expect(screen.getByRole('img', { name: /^A dog that never learned/ }).querySelectorAll('rect')).toHaveLength(7);
+});
+
+test('why percentile is not on offer is said, and which hold it would ask to beat (k of m and w)', async () => {
   await show();
   expect(screen.getByText(/not offered for marked holds/)).toBeTruthy();
+  const table = screen.getByRole('table', { name: /^Which hold/ });
+  // k = (m + 1)(1 - w): 5 and .5 give 3, 10 give 5.5, 20 give 10.5 (M: Platt 1973, Galbicka 1994; C).
+  expect([...table.querySelectorAll('tbody tr')].map((row) => row.querySelector('td')?.textContent)).toEqual([
+    '3.',
+    '5. (k = 5.5)',
+    '10. (k = 10.5)',
+  ]);
 });
 
 test('a new plan is a ready ladder for the position and place chosen', async () => {

@@ -54,7 +54,7 @@ function takeBlock(block: TapBlock): void {
   hear(block.samples);
   if (block.contextS < levelDueS && block.contextS > levelDueS - 1) return;
   levelDueS = block.contextS + LEVELS_EVERY_S;
-  if (catcher) tell({ kind: 'level', level: { ...catcher.level(), lost } });
+  if (catcher) tell({ kind: 'level', level: { ...catcher.level(), atS: block.contextS + block.samples.length / stream.sampleRateHz, lost } });
 }
 
 function hear(samples: Float32Array): void {

@@ -38,6 +38,8 @@ export interface CaughtTake {
 }
 
 export interface EarLevel extends CatchLevel {
+  /** How far the stream is worked off, audio time, s: it must keep up with the clock. */
+  readonly atS: number;
   /** Blocks of 128 samples lost since the stream began: the device is too busy. */
   readonly lost: number;
 }

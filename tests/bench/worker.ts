@@ -64,9 +64,9 @@ function workerThreads(): string[] {
     });
 }
 
-/** CPU time a thread has used, s. */
+/** CPU time of a thread alone, s. */
 const usedS = (thread: string): number => {
-  const fields = readFileSync(`/proc/${thread}/stat`, 'utf8').split(') ')[1]?.split(' ') ?? [];
+  const fields = readFileSync(`/proc/${thread}/task/${thread}/stat`, 'utf8').split(') ')[1]?.split(' ') ?? [];
   return (Number(fields[11]) + Number(fields[12])) / 100;
 };
 

@@ -130,6 +130,41 @@ test('whatever the microphone delivers, nothing crashes and no word comes out of
   );
 });
 
+const RATE = 16_000;
+const tone = (hertz: number, gain: number): Float32Array =>
+  Float32Array.from({ length: 4 * RATE }, (_, i) => gain * Math.sin((2 * Math.PI * hertz * i) / RATE));
+/** What a microphone, a cable or a driver may deliver instead of speech. */
+const ODD_STREAMS: Readonly<Record<string, Float32Array>> = {
+  nothing: new Float32Array(0),
+  'one sample': Float32Array.of(1),
+  'a constant': new Float32Array(4 * RATE).fill(-0.8),
+  'a constant with hiss': noise(4 * RATE, 3, 0.01).map((x) => x + 0.9),
+  'a full-scale square': tone(220, 1).map(Math.sign),
+  'a clipped hum': tone(100, 9).map((x) => Math.max(-1, Math.min(1, x))),
+  'the highest tone': tone(7_999, 1),
+  'one loud sample a second': Float32Array.from({ length: 6 * RATE }, (_, i) => (i % RATE === 777 ? 1 : 0)),
+  'noise that is switched on and off': noise(6 * RATE, 9, 0.3).map((x, i) => (i % 9_600 < 4_800 ? x : 0)),
+  'samples far beyond full scale': noise(4 * RATE, 4, 1e30),
+};
+
+test.each(Object.keys(ODD_STREAMS))('out of %s comes no word', (name) => {
+  expect(wordsOf(hear(ODD_STREAMS[name] ?? new Float32Array(0)))).toEqual([]);
+});
+
+test('after an hour of quiet the next word is heard, at its time', () => {
+  // Time is what the stream says: an hour is skipped by where the stream starts, then a minute is really listened to.
+  const words = wordsOf(hear(room(72, [{ name: 'hold', atS: 70, seed: 31 }]), RATE, 320, 3_600));
+  expect(words.map(({ word }) => word)).toEqual(['hold']);
+  expect(Math.abs((words[0]?.startedAtS ?? 0) - 3_670)).toBeLessThan(0.25);
+});
+
+test.each([0, -1, Number.NaN, 7_999, 192_001, Number.POSITIVE_INFINITY])(
+  'a stream of %s samples a second is refused with its bounds',
+  (rate) => {
+    expect(() => createListener(MODEL, { sampleRateHz: rate })).toThrow(/8000 to 192000/);
+  },
+);
+
 test('a broken stretch of samples does not deafen the ear for what follows', () => {
   const track = room(12, SESSION);
   track.fill(Number.NaN, 0, 8_000);

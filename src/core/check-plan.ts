@@ -1,6 +1,6 @@
 /** Says what is wrong with a plan before it is kept: where, what was found, and what would be right. Problems are values; nothing throws. */
 
-import { BODY_AREAS, criterionS, FACE, indexOfStep, type Plan, type Step } from './plan.ts';
+import { BODY_AREAS, criterionS, FACE, type HandlingStep, indexOfStep, type Plan, type Step } from './plan.ts';
 import { isStoredRule } from './rule.ts';
 import type { Seconds } from './units.ts';
 
@@ -75,7 +75,7 @@ function checkRise(steps: readonly Step[], step: Step, i: number): readonly Plan
   return unless(!falls, `steps[${i}].holdForS`, step.holdForS, `more than ${below.holdForS}, the step below`);
 }
 
-function checkHandling(step: Extract<Step, { kind: 'handling' }>, at: string): readonly PlanProblem[] {
+function checkHandling(step: HandlingStep, at: string): readonly PlanProblem[] {
   const { area, caution, halfway, forS, extent } = step;
   const known = area !== ('position' as string) && BODY_AREAS.includes(area);
   const said = caution ?? '';
@@ -89,6 +89,8 @@ function checkHandling(step: Extract<Step, { kind: 'handling' }>, at: string): r
       'a sentence that names the veterinarian',
     ),
     ...(halfway ? blank(`${at}.halfway.title`, halfway.title) : []),
+    ...(halfway ? blank(`${at}.halfway.extent`, halfway.extent) : []),
+    ...(halfway ? unless(isLess(halfway, step), `${at}.halfway`, halfway.title, 'less of the handling than the whole') : []),
     ...(halfway
       ? unless(
           halfway.forS >= 0 && halfway.forS <= forS,
@@ -98,6 +100,11 @@ function checkHandling(step: Extract<Step, { kind: 'handling' }>, at: string): r
         )
       : []),
   ];
+}
+
+/** Other words for what the hand does, or less time; as little as the whole itself is no half. */
+function isLess(halfway: NonNullable<HandlingStep['halfway']>, { extent, forS }: HandlingStep): boolean {
+  return halfway.extent.trim() !== extent.trim() || halfway.forS !== forS;
 }
 
 /** A half step lies strictly between the two that it names, with no other step of the plan taking its place. */

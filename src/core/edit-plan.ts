@@ -1,7 +1,18 @@
 /** Changes a plan one edit at a time. Pure: an edit gives a new plan, or says why not; every edit can be undone. */
 import { checkPlan, type PlanProblem } from './check-plan.ts';
 import { CAUTIONS } from './ladders.ts';
-import { criterionS, FACE, type Handling, halfStep, indexOfStep, insertBefore, type Plan, type Step, titleWith } from './plan.ts';
+import {
+  criterionS,
+  FACE,
+  type Handling,
+  type HandlingStep,
+  halfStep,
+  indexOfStep,
+  insertBefore,
+  type Plan,
+  type Step,
+  titleWith,
+} from './plan.ts';
 import type { SessionRule } from './rule.ts';
 import type { Seconds } from './units.ts';
 
@@ -17,8 +28,16 @@ export type PlanEdit =
   | { readonly kind: 'unsplit'; readonly stepId: string }
   /** Words and seconds together, so that neither is lost; a title left as it was follows the seconds that it names. */
   | { readonly kind: 'reword'; readonly stepId: string; readonly title: string; readonly seconds: Seconds }
-  /** The half-way of a handling step, in the handler's words: halves of handling are never invented. */
-  | { readonly kind: 'prepare-half'; readonly stepId: string; readonly halfway: Handling & { readonly title: string } }
+  /** Where and how far the hand goes, and the caution; '' is none. Half steps of it that lie on the ladder go to the same place. */
+  | {
+      readonly kind: 'rehandle';
+      readonly stepId: string;
+      readonly area: HandlingStep['area'];
+      readonly extent: string;
+      readonly caution: string;
+    }
+  /** The half-way of a handling step, in the handler's words: halves of handling are never invented. null: none any more. */
+  | { readonly kind: 'prepare-half'; readonly stepId: string; readonly halfway: (Handling & { readonly title: string }) | null }
   | { readonly kind: 'choose-rule'; readonly rule: SessionRule }
   | { readonly kind: 'name-plan'; readonly title: string; readonly position: string };
 
@@ -64,9 +83,9 @@ function apply(plan: Plan, edit: PlanEdit): Edited {
     case 'reword':
       return withSteps(steps.map((step) => (step.id === edit.stepId ? reworded(step, edit.title, edit.seconds) : step)));
     case 'prepare-half':
-      return withSteps(
-        steps.map((step) => (step.id === edit.stepId && step.kind === 'handling' ? { ...step, halfway: edit.halfway } : step)),
-      );
+      return withSteps(steps.map((step) => (step.id === edit.stepId ? withHalfway(step, edit.halfway) : step)));
+    case 'rehandle':
+      return withSteps(steps.map((step) => rehandled(step, edit)));
     case 'choose-rule':
       return { ok: true, plan: { ...plan, rule: edit.rule } };
     case 'name-plan':
@@ -103,6 +122,24 @@ function reworded(step: Step, newTitle: string, seconds: Seconds): Step {
   const follows = newTitle === step.title && seconds !== criterionS(step);
   const title = (follows ? titleWith(step, seconds) : null) ?? newTitle;
   return step.kind === 'duration' ? { ...step, title, holdForS: seconds } : { ...step, title, forS: seconds };
+}
+
+function withHalfway(step: Step, halfway: (Handling & { readonly title: string }) | null): Step {
+  if (step.kind !== 'handling') return step;
+  const { halfway: _, ...bare } = step;
+  return halfway ? { ...bare, halfway } : bare;
+}
+
+function rehandled(step: Step, edit: PlanEdit & { kind: 'rehandle' }): Step {
+  const isIt = step.id === edit.stepId;
+  if (step.kind !== 'handling' || !(isIt || step.halfOf?.aboveId === edit.stepId)) return step;
+  const { caution: _, ...bare } = step;
+  const moved: Step = {
+    ...{ ...bare, area: edit.area, extent: isIt ? edit.extent : step.extent },
+    ...(edit.caution === '' ? {} : { caution: edit.caution }),
+  };
+  // Filled in where the place is new; taken away from a place that had it, it is missed and the edit refused.
+  return edit.area === step.area ? moved : withCaution(moved);
 }
 
 /** A step near the face gets its caution, whoever wrote it. */

@@ -46,6 +46,21 @@ const WRONG: readonly [string, Plan, string][] = [
     'steps[7].halfway.forS: expected 0 to 2 s, not more than the whole; got 3',
   ],
   [
+    'a half that does not say what the hand does',
+    withStep(7, { halfway: { title: 'Half', extent: ' ', forS: 1 } }),
+    'steps[7].halfway.extent: expected some words; got " "',
+  ],
+  [
+    'a half that is the whole again',
+    withStep(7, { extent: 'the palm', halfway: { title: 'Half', extent: 'the palm', forS: 2 } }),
+    'steps[7].halfway: expected less of the handling than the whole; got "Half"',
+  ],
+  [
+    'a handling that does not say what the hand does',
+    withStep(PAW, { extent: '' }),
+    'steps[6].extent: expected some words; got ""',
+  ],
+  [
     'a half step away from its neighbours',
     inserted(half('hold-1', 'hold-2', 1.5), 5),
     'steps[5].halfOf: expected a step below it and a step above it; got "hold-1~hold-2"',

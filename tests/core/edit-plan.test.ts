@@ -181,3 +181,79 @@ test(`whatever is edited, the plan stays one that may be kept, and undoing all g
     { seed: SEED, numRuns: 200 },
   );
 });
+
+const rehandle = (change: Partial<PlanEdit & { kind: 'rehandle' }>): PlanEdit => {
+  const { area, extent, caution = '' } = stepIn(DEMO_PLAN, 'paw-rest') as HandlingStep;
+  return { kind: 'rehandle', stepId: 'paw-rest', area, extent, caution, ...change };
+};
+
+test('what the hand does, where and with which caution can be changed; the rest of the step stays', () => {
+  const edit = rehandle({
+    area: 'coat-and-tail',
+    extent: 'the palm on the hip',
+    caution: 'A sore hip is for your veterinarian.',
+  });
+  expect(stepIn(edited(edit), 'paw-rest')).toEqual({
+    ...stepIn(DEMO_PLAN, 'paw-rest'),
+    ...{ area: 'coat-and-tail', extent: 'the palm on the hip', caution: 'A sore hip is for your veterinarian.' },
+  });
+  expect(stepIn(edited(rehandle({ caution: '' })), 'paw-rest').caution).toBeUndefined();
+});
+
+test('a half step on the ladder goes to the same place as its whole, and keeps what its own hand does', () => {
+  const split = edited({ kind: 'split', stepId: 'paw-rest' });
+  const half = stepIn(
+    edited(rehandle({ area: 'mouth', extent: 'the palm on the lip', caution: '' }), split),
+    'paw-touch~paw-rest',
+  );
+  expect(half).toMatchObject({ area: 'mouth', extent: 'the palm rests on the paw, no grip' });
+  expect(half.caution).toContain('veterinarian');
+});
+
+test('a step that moves to the face gets the caution of that place; one of its own must name the veterinarian', () => {
+  expect(stepIn(edited(rehandle({ area: 'eyes', caution: '' })), 'paw-rest').caution).toContain(
+    'weeping is for your veterinarian',
+  );
+  expect(refused(rehandle({ area: 'eyes', caution: 'Be gentle.' }))).toMatchObject({
+    problems: [{ path: 'steps[7].caution', value: 'Be gentle.' }],
+  });
+});
+
+test('near the face the caution cannot be emptied', () => {
+  const eyes = edited(rehandle({ area: 'eyes', caution: '' }));
+  expect(refused(rehandle({ area: 'eyes', caution: '' }), eyes)).toMatchObject({ problems: [{ path: 'steps[7].caution' }] });
+});
+
+test.each([
+  ['no words', { extent: '  ' }, 'steps[7].extent'],
+  ['a place that no dog has', { area: 'wings' as HandlingStep['area'] }, 'steps[7].area'],
+])('a handling with %s is refused', (_, change, path) => {
+  expect(refused(rehandle(change))).toMatchObject({ kind: 'bad-plan', problems: [{ path }] });
+});
+
+const half = (change: object): PlanEdit => ({
+  ...{ kind: 'prepare-half', stepId: 'paw-rest' },
+  halfway: { title: 'Two fingers 1 s', extent: 'two fingers, no weight', forS: 1, ...change },
+});
+
+test('the half of a handling has words, an extent and seconds of its own, and can be taken away', () => {
+  const plan = edited(half({ extent: 'one finger', forS: 1.5 }));
+  expect(stepIn(plan, 'paw-rest')).toMatchObject({ halfway: { title: 'Two fingers 1 s', extent: 'one finger', forS: 1.5 } });
+  const without = edited({ kind: 'prepare-half', stepId: 'paw-rest', halfway: null }, plan);
+  expect(refused({ kind: 'split', stepId: 'paw-rest' }, without)).toEqual({ kind: 'no-half', stepId: 'paw-rest' });
+});
+
+test.each([
+  ['without words', { title: ' ' }, 'halfway.title'],
+  ['that does not say what the hand does', { extent: '' }, 'halfway.extent'],
+  ['that lasts longer than the whole', { forS: 3 }, 'halfway.forS'],
+  ['of no known length', { forS: Number.NaN }, 'halfway.forS'],
+  ['that is the whole again', { extent: 'the palm rests on the paw, no grip', forS: 2 }, 'halfway'],
+])('a half %s is refused', (_, change, field) => {
+  expect(refused(half(change))).toMatchObject({ kind: 'bad-plan', problems: [{ path: `steps[7].${field}` }] });
+});
+
+test('the seconds inside a handling step can be changed, and hold what its half allows', () => {
+  expect(stepIn(edited(seconds('paw-rest', 4)), 'paw-rest')).toMatchObject({ forS: 4, title: 'Rest a hand on the paw 4 s' });
+  expect(refused(seconds('paw-rest', 0.5))).toMatchObject({ problems: [{ path: 'steps[7].halfway.forS' }] });
+});

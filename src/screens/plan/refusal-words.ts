@@ -38,8 +38,16 @@ function sayAt(problem: PlanProblem, steps: readonly Step[], changedId: string |
       return 'A step needs a few words.';
     case 'halfway.title':
       return 'The half needs a few words.';
+    case 'halfway.extent':
+      return 'Say what the hand does in the half.';
+    case 'halfway':
+      return 'The half is the whole: make it less of the place, less pressure or less time.';
     case 'halfway.forS':
-      return `Its half lasts ${step.kind === 'handling' ? step.halfway?.forS : ''} s: the whole cannot be shorter.`;
+      return sayHalfSeconds(step.kind === 'handling' ? (step.halfway?.forS ?? Number.NaN) : Number.NaN, criterionS(step));
+    case 'extent':
+      return 'Say what the hand does.';
+    case 'caution':
+      return 'Near the face a step needs its caution, and it names the veterinarian.';
     case 'halfOf':
       return `${step.title} would not lie between its two neighbours any more.`;
     case 'holdForS':
@@ -48,6 +56,13 @@ function sayAt(problem: PlanProblem, steps: readonly Step[], changedId: string |
     default:
       return `${sayProblem({ ...problem, path: step.title })}.`;
   }
+}
+
+function sayHalfSeconds(halfS: number, wholeS: number): string {
+  if (!Number.isFinite(halfS)) return 'Say how many seconds the half lasts; 0 is a touch and away.';
+  return halfS < 0
+    ? 'Seconds begin at 0, a touch and away.'
+    : `The half lasts ${halfS} s: it cannot be longer than the whole, ${wholeS} s.`;
 }
 
 function saySeconds(step: Step, steps: readonly Step[], changedId: string | null, { bound }: PlanProblem): string {

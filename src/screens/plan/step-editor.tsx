@@ -1,8 +1,11 @@
-/** Changes one step: its words, its seconds, its place on the ladder, and its half-way. */
+/** Changes one step: its words, its seconds, its place on the ladder; what it handles is changed in `handling-editor.tsx`. */
 import { type FormEvent, useId } from 'react';
 import type { PlanEdit, Refused } from '../../core/edit-plan.ts';
-import { criterionS, type HandlingStep, type Step, titleLike } from '../../core/plan.ts';
+import { AREA_NAMES } from '../../core/ladders.ts';
+import { criterionS, type Step, titleLike } from '../../core/plan.ts';
+import { HalfWay, HandlingForm } from './handling-editor.tsx';
 import css from './plan.module.css';
+import { Refusal } from './refusal.tsx';
 import { sayRefusal } from './refusal-words.ts';
 
 interface Props {
@@ -22,7 +25,7 @@ export function StepEditor({ step, i, steps, refused, onEdit, newId }: Props) {
   return (
     <div className={css.editor}>
       <Words step={step} refusal={at('words')} onEdit={onEdit} />
-      {step.kind === 'handling' ? <p className="soft small">{step.extent}</p> : null}
+      {step.kind === 'handling' ? <HandlingForm step={step} refusal={at('handling')} onEdit={onEdit} /> : null}
       <div className="row">
         <button type="button" disabled={i === steps.length - 1} onClick={() => onEdit({ kind: 'move', stepId, by: 1 })}>
           Move up
@@ -33,6 +36,11 @@ export function StepEditor({ step, i, steps, refused, onEdit, newId }: Props) {
         <button type="button" onClick={() => onEdit({ kind: 'insert', step: stepAbove(step, steps[i + 1], newId()), at: i + 1 })}>
           Put a step above
         </button>
+        {step.kind === 'duration' ? (
+          <button type="button" onClick={() => onEdit({ kind: 'insert', step: handlingAbove(steps, newId()), at: i + 1 })}>
+            Put a handling above
+          </button>
+        ) : null}
         {step.halfOf ? (
           <button type="button" onClick={() => onEdit({ kind: 'unsplit', stepId })}>
             Take the half step out
@@ -47,27 +55,20 @@ export function StepEditor({ step, i, steps, refused, onEdit, newId }: Props) {
         </button>
       </div>
       <Refusal text={at('buttons')} />
-      {step.kind === 'handling' ? <HalfWay key={step.halfway?.title} step={step} refusal={at('half')} onEdit={onEdit} /> : null}
+      {step.kind === 'handling' ? <HalfWay step={step} refusal={at('half')} onEdit={onEdit} /> : null}
     </div>
   );
 }
 
-type Place = 'words' | 'buttons' | 'half';
+type Place = 'words' | 'handling' | 'buttons' | 'half';
 
 /** Where on this editor the edit was asked for; null: on another. */
 function placeOf(edit: PlanEdit, stepId: string): Place | null {
   if (edit.kind === 'insert') return 'buttons';
   if (!('stepId' in edit) || edit.stepId !== stepId) return null;
   if (edit.kind === 'reword') return 'words';
+  if (edit.kind === 'rehandle') return 'handling';
   return edit.kind === 'prepare-half' ? 'half' : 'buttons';
-}
-
-function Refusal({ text, id }: { text: string; id?: string }) {
-  return text === '' ? null : (
-    <p role="alert" id={id} className={css.refusal}>
-      {text}
-    </p>
-  );
 }
 
 /** A step like this one, a second longer, or half-way to the next hold. */
@@ -79,14 +80,27 @@ function stepAbove(step: Step, above: Step | undefined, id: string): Step {
   return { ...plain, id, title: titleLike([step], holdForS), holdForS };
 }
 
-interface FormProps<S extends Step> {
-  readonly step: S;
+/** The least of a handling, at the place that the plan handles first; its words are changed afterwards. */
+function handlingAbove(steps: readonly Step[], id: string): Step {
+  const area = steps.find((each) => each.kind === 'handling')?.area ?? 'paws';
+  return {
+    kind: 'handling',
+    id,
+    area,
+    title: `Touch: ${AREA_NAMES[area].toLowerCase()}`,
+    extent: 'one finger, a touch and away',
+    forS: 0,
+  };
+}
+
+interface FormProps {
+  readonly step: Step;
   /** Empty: nothing was refused. */
   readonly refusal: string;
   readonly onEdit: Props['onEdit'];
 }
 
-function Words({ step, refusal, onEdit }: FormProps<Step>) {
+function Words({ step, refusal, onEdit }: FormProps) {
   const id = useId();
   const save = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
@@ -103,7 +117,7 @@ function Words({ step, refusal, onEdit }: FormProps<Step>) {
         <input id={`${id}t`} name="title" defaultValue={step.title} maxLength={60} autoComplete="off" />
       </div>
       <div className={css.field}>
-        <label htmlFor={`${id}s`}>Seconds</label>
+        <label htmlFor={`${id}s`}>{step.kind === 'handling' ? 'Seconds it lasts' : 'Seconds'}</label>
         <input
           id={`${id}s`}
           name="seconds"
@@ -118,27 +132,6 @@ function Words({ step, refusal, onEdit }: FormProps<Step>) {
       </div>
       <button type="submit">Change</button>
       <Refusal text={refusal} id={`${id}r`} />
-    </form>
-  );
-}
-
-/** Half of a handling is never invented: the plan or the handler words it. */
-function HalfWay({ step, refusal, onEdit }: FormProps<HandlingStep>) {
-  const id = useId();
-  const save = (event: FormEvent<HTMLFormElement>) => {
-    event.preventDefault();
-    const title = String(new FormData(event.currentTarget).get('half') ?? '').trim();
-    const { extent, forS } = step.halfway ?? { extent: title, forS: step.forS / 2 };
-    onEdit({ kind: 'prepare-half', stepId: step.id, halfway: { title, extent, forS } });
-  };
-  return (
-    <form className="row" onSubmit={save}>
-      <div className={css.field}>
-        <label htmlFor={id}>Half of it, in a few words: less of the place, less pressure or less time</label>
-        <input id={id} name="half" defaultValue={step.halfway?.title ?? ''} maxLength={60} autoComplete="off" />
-      </div>
-      <button type="submit">Change the half</button>
-      <Refusal text={refusal} />
     </form>
   );
 }

@@ -8,7 +8,7 @@ import { create } from 'zustand';
 import { DEMO_DOG, DEMO_PLAN } from '../../../demo/scenario.ts';
 import { checkPlan } from '../../../src/core/check-plan.ts';
 import { firstStart, NOTHING_CARRIED } from '../../../src/core/next-start.ts';
-import type { Plan } from '../../../src/core/plan.ts';
+import type { HandlingStep, Plan } from '../../../src/core/plan.ts';
 import type { Rule } from '../../../src/core/rule.ts';
 import { AppProvider } from '../../../src/screens/app-context.tsx';
 import { PlanScreen } from '../../../src/screens/plan/plan.tsx';
@@ -155,6 +155,88 @@ test('new words are kept, and a step above is put in and may be kept', async () 
   const plan = app.saved.at(-1) as Plan;
   expect(plan.steps[4]).toMatchObject({ id: 'new-1', holdForS: 3.5 });
   expect(checkPlan(plan)).toEqual([]);
+});
+
+const change = (label: string | RegExp, value: string) => fireEvent.change(screen.getByLabelText(label), { target: { value } });
+
+test('what the hand does, the place and the caution are changed together', async () => {
+  const { app } = await show();
+  open('Touch the top of the paw');
+  change('What the hand does', 'one finger on the toe');
+  change('Place', 'coat-and-tail');
+  change('Caution, said before the step', '');
+  press('Change the handling');
+  const { caution: _, ...bare } = DEMO_PLAN.steps[6] as HandlingStep;
+  expect(app.saved.at(-1)?.steps[6]).toEqual({ ...bare, area: 'coat-and-tail', extent: 'one finger on the toe' });
+});
+
+test.each([
+  ['What the hand does', ' ', 'Change the handling', 'Say what the hand does.'],
+  [
+    'Half of it, in a few words: less of the place, less pressure or less time',
+    '',
+    'Change the half',
+    'The half needs a few words.',
+  ],
+  ['What the hand does in the half', '', 'Change the half', 'Say what the hand does in the half.'],
+  ['Seconds the half lasts', '3', 'Change the half', 'The half lasts 3 s: it cannot be longer than the whole, 2 s.'],
+  ['Seconds the half lasts', '', 'Change the half', 'Say how many seconds the half lasts; 0 is a touch and away.'],
+  [
+    'Seconds the half lasts',
+    '2',
+    'Change the half',
+    'The half is the whole: make it less of the place, less pressure or less time.',
+  ],
+  ['Seconds it lasts', '0.5', 'Change', 'The half lasts 1 s: it cannot be longer than the whole, 0.5 s.'],
+  ['Seconds it lasts', '', 'Change', 'Say how many seconds; 0 is paid at once.'],
+])('%s "%s" is refused beside the field', async (label, value, button, said) => {
+  const { app } = await show();
+  open('Rest a hand on the paw 2 s');
+  change(label, value);
+  press(button);
+  expect(screen.getByRole('alert').textContent).toBe(said);
+  expect(app.saved).toEqual([]);
+});
+
+test('near the face a caution that does not name the veterinarian is refused', async () => {
+  const { app } = await show();
+  open('Rest a hand on the paw 2 s');
+  change('Place', 'eyes');
+  change('Caution, said before the step', 'Be gentle.');
+  press('Change the handling');
+  expect(screen.getByRole('alert').textContent).toBe('Near the face a step needs its caution, and it names the veterinarian.');
+  expect(app.saved).toEqual([]);
+});
+
+test('a handling is put above a hold, at the place that the plan handles, and may be kept', async () => {
+  const { app } = await show();
+  open('Lie flat 5 s');
+  press('Put a handling above');
+  const plan = app.saved.at(-1) as Plan;
+  expect(plan.steps[6]).toMatchObject({ kind: 'handling', id: 'new-1', area: 'paws', forS: 0 });
+  expect(checkPlan(plan)).toEqual([]);
+});
+
+test('the seconds inside a handling are changed, and its title follows', async () => {
+  const { app } = await show();
+  open('Rest a hand on the paw 2 s');
+  change('Seconds it lasts', '4');
+  press('Change');
+  expect(app.saved.at(-1)?.steps[7]).toMatchObject({ forS: 4, title: 'Rest a hand on the paw 4 s' });
+});
+
+test('a half that is no longer prepared can be worded anew, with its extent and its seconds', async () => {
+  const { app } = await show();
+  open('Rest a hand on the paw 2 s');
+  press('Prepare no half');
+  expect(app.saved.at(-1)?.steps[7]).not.toHaveProperty('halfway');
+  change(/^Half of it/, 'Two fingers 1.5 s');
+  change('What the hand does in the half', 'two fingers, no weight');
+  change('Seconds the half lasts', '1.5');
+  press('Change the half');
+  expect(app.saved.at(-1)?.steps[7]).toMatchObject({
+    halfway: { title: 'Two fingers 1.5 s', extent: 'two fingers, no weight', forS: 1.5 },
+  });
 });
 
 test('the half of a handling is worded by the handler', async () => {

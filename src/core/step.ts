@@ -115,6 +115,8 @@ function draftsFor(state: SessionState, input: Input): readonly Draft<SessionEve
 function draftsForWord(state: SessionState, heard: Heard): readonly Draft<SessionEvent>[] {
   const { phase } = state.phase;
   if (isHeardAlready(state, heard)) return [];
+  // A pause is for talking: of all that an ear makes out in it, only the way out counts. A hand means what it does.
+  if (phase === 'paused' && heard.word !== 'resume' && !isByHand(heard)) return [];
   if (phase === 'ended') return heard.word === 'undo' ? draftsForUndo(state) : [];
   switch (heard.word) {
     case 'undo':
@@ -136,11 +138,12 @@ const SAME_WORD_S: Seconds = 0.3;
 /** The same of two ears, where one is the browser's recogniser, which hears late and tells no moment, s. One ear tells its own words apart. */
 const SAME_WORD_LATE_S: Seconds = 1.5;
 
+const isByHand = ({ by }: Heard): boolean => by === 'button' || by === 'key';
+
 /** A word that two ears heard, or one ear twice, is one event. */
 function isHeardAlready({ lastHeard }: SessionState, heard: Heard): boolean {
   // A hand may press twice as fast as that, and means it.
-  const byHand = (by: Heard['by']) => by === 'button' || by === 'key';
-  if (!lastHeard || lastHeard.word !== heard.word || (byHand(lastHeard.by) && byHand(heard.by))) return false;
+  if (!lastHeard || lastHeard.word !== heard.word || (isByHand(lastHeard) && isByHand(heard))) return false;
   const isLate = heard.by !== lastHeard.by && (heard.by === 'platform' || lastHeard.by === 'platform');
   return Math.abs(heard.startedAtS - lastHeard.startedAtS) < (isLate ? SAME_WORD_LATE_S : SAME_WORD_S);
 }

@@ -9,6 +9,8 @@ export const WORDS = [...SPOKEN_WORDS, 'void', 'undo', 'pause', 'resume', 'finis
 
 export type SpokenWord = (typeof SPOKEN_WORDS)[number];
 export type Word = (typeof WORDS)[number];
+/** May be taught besides; without a take of theirs no ear listens for them. */
+export type OptionalWord = Exclude<Word, SpokenWord>;
 
 /** Which ear reported a word. */
 export type EarName = 'own-words' | 'platform' | 'key' | 'button' | 'recording';

@@ -4,7 +4,7 @@ import type { Calls } from '../audio/calls.ts';
 import type { CallKind } from '../audio/names.ts';
 import type { Call } from '../core/call.ts';
 import type { EarState, SessionEvent, SessionStart, Stamp } from '../core/event.ts';
-import { expectedOf } from '../core/expected.ts';
+import { EXPECTED_IN_PAUSE, expectedOf } from '../core/expected.ts';
 import { fold, type SessionState } from '../core/fold.ts';
 import { CALL_WORDS } from '../core/sentences.ts';
 import { type Effect, type Input, type Stepped, start, step } from '../core/step.ts';
@@ -49,7 +49,7 @@ interface Inside {
   /** Page time of the session's 0. */
   zeroS: Seconds;
   /** What the ear was last told to expect. */
-  expected: 'end of hold' | 'hold' | 'all alike';
+  expected: 'end of hold' | 'hold' | 'end of pause' | 'all alike';
   /** What is being written; the next input waits for it, so that events keep their order. */
   busy: Promise<void>;
 }
@@ -134,11 +134,16 @@ async function carryOut(inside: Inside, { state, effects }: Stepped): Promise<vo
   inside.parts.show(state);
 }
 
+const EXPECTED: Readonly<Record<SessionState['phase']['phase'], Inside['expected']>> = {
+  ...{ waiting: 'hold', holding: 'end of hold', paused: 'end of pause', ended: 'all alike' },
+};
+
 function expectNext(inside: Inside, phase: SessionState['phase']['phase']): void {
-  const expected = phase === 'ended' ? 'all alike' : phase === 'holding' ? 'end of hold' : 'hold';
+  const expected = EXPECTED[phase];
   if (expected === inside.expected) return;
   inside.expected = expected;
-  inside.parts.expect?.(expected === 'all alike' ? null : expectedOf(WORDS, expected === 'end of hold'));
+  if (expected === 'end of pause') inside.parts.expect?.(EXPECTED_IN_PAUSE);
+  else inside.parts.expect?.(expected === 'all alike' ? null : expectedOf(WORDS, expected === 'end of hold'));
 }
 
 function sound({ parts: { beats, calls }, zeroS }: Inside, effect: Effect): void {

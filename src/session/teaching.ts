@@ -2,7 +2,7 @@
 import type { TaughtSound } from '../core/event.ts';
 import { type Library, takesOf } from '../core/library.ts';
 import type { Seconds } from '../core/units.ts';
-import { SPOKEN_WORDS } from '../core/word.ts';
+import { WORDS } from '../core/word.ts';
 import type { Enrolled } from '../ears/enrolled.ts';
 import type { CaughtTake } from '../ears/messages.ts';
 import type { OwnWords } from '../ears/own-words.ts';
@@ -94,9 +94,7 @@ export function createTeaching({ ear, keeper, handler, show }: TeachingParts): T
 function teachingOf(library: Library, handler: string) {
   const takes = takesOf(library, handler);
   const samplesOf = (word: string) => (takes.get(word) ?? []).map(toTake);
-  const words = Object.fromEntries(
-    SPOKEN_WORDS.map((word) => [word, samplesOf(word)] as const).filter(([, each]) => each.length > 0),
-  );
+  const words = Object.fromEntries(WORDS.map((word) => [word, samplesOf(word)] as const).filter(([, each]) => each.length > 0));
   return { words, talk: samplesOf(TALK), takes: Object.values(words).flat().length };
 }
 

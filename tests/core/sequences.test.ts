@@ -4,7 +4,7 @@ import { DEMO_PLAN } from '../../demo/scenario.ts';
 import { feed, open, type Played, say, sessionStart } from '../../demo/typed-session.ts';
 import { fold } from '../../src/core/fold.ts';
 import type { Input } from '../../src/core/step.ts';
-import { isWord } from '../../src/core/word.ts';
+import { type Heard, isWord, type Word } from '../../src/core/word.ts';
 
 /** The demo ladder from the hold of three seconds on: its lowest step, so that no warm-up comes before it. */
 const PLAN = { ...DEMO_PLAN, steps: DEMO_PLAN.steps.slice(3) };
@@ -240,4 +240,33 @@ test('words that come late count by when they were begun, not by when they were 
 
 test('a marker that was begun before its hold, as an ear may report it, never holds for less than nothing', () => {
   expect(tell(play('hold@5 mark@4'))).toBe('short 0.0, waiting');
+});
+
+test('in a pause an ear is believed one word only, the one that ends it; a hand means every key', () => {
+  const say = (word: Word, startedAtS: number, by: Heard['by']): Input => ({
+    kind: 'heard',
+    heard: { word, startedAtS, endedAtS: startedAtS + 0.4, decidedAtS: startedAtS + 0.6, confidence: 0.9, by },
+  });
+  const paused = feed(open(sessionStart(PLAN)), say('pause', 1, 'own-words'));
+  expect(paused.state.phase.phase).toBe('paused');
+  for (const word of ['finish', 'undo', 'hold', 'harder'] as const)
+    expect(feed(paused, say(word, 5, 'own-words')).state.log, word).toEqual(paused.state.log);
+  expect(feed(paused, say('resume', 5, 'own-words')).state.phase.phase).toBe('waiting');
+  expect(feed(paused, say('finish', 5, 'key')).state.phase.phase).toBe('ended');
+});
+
+test('an undo, an easier step and an end come into the log by voice as they do by key', () => {
+  const log = (by: Heard['by']) =>
+    (['hold', 'mark', 'harder', 'undo', 'finish'] as const)
+      .reduce(
+        (so, word, i) =>
+          feed(so, {
+            kind: 'heard',
+            heard: { word, startedAtS: 1 + 3 * i, endedAtS: 1.4 + 3 * i, decidedAtS: 1.6 + 3 * i, confidence: 1, by },
+          }),
+        open(sessionStart(PLAN)),
+      )
+      .state.log.map(({ type }) => type);
+  expect(log('own-words')).toEqual(log('key'));
+  expect(log('own-words').slice(-2)).toEqual(['undone', 'session-ended']);
 });

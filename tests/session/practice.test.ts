@@ -101,6 +101,15 @@ test('the ear is told what makes sense now: a hold while waiting, its end while 
   expect(expected[0]).toContain('undo');
 });
 
+test('in a pause the ear is told to wait for nothing but its end', async () => {
+  const { expected, say, begin } = await room();
+  await begin();
+  await say('pause', 103);
+  expect(expected.at(-1)).toEqual(['resume']);
+  await say('resume', 110);
+  expect(expected.at(-1)).toContain('hold');
+});
+
 test('a call is sounded when it falls due, and written with its reasons', async () => {
   const { did, say, begin } = await room();
   await begin();

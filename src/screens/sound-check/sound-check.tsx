@@ -1,15 +1,15 @@
 /** The sound check: teach three words, let it hear what else you say, see what it will miss, hear the beats. */
 import { useEffect, useState } from 'react';
 import { Link } from 'wouter';
-import { takesOf } from '../../core/library.ts';
-import { settingsOf } from '../../core/settings.ts';
 import type { SpokenWord } from '../../core/word.ts';
 import { useApp, useIntents } from '../app-context.tsx';
 import { Level } from '../parts/level.tsx';
 import { Forecast } from './forecast.tsx';
+import { MoreWords } from './more-words.tsx';
 import css from './sound-check.module.css';
 import { TakeRow } from './take-row.tsx';
 import { TryOut } from './try-out.tsx';
+import { useTakes } from './use-takes.ts';
 
 /** What each word means, and one thing that might be said; any sound of the handler's own will do. */
 const WORDS: readonly (readonly [SpokenWord, string, string])[] = [
@@ -61,11 +61,6 @@ function EarTrouble() {
   );
 }
 
-function useTakes() {
-  const library = useApp((state) => state.library);
-  return takesOf(library, settingsOf(library).handler);
-}
-
 /** The one thing to do next: the first word or phrase that wants takes, in reading order; null: ready. */
 function useNext(): string | null {
   const takes = useTakes();
@@ -96,6 +91,7 @@ function Words() {
           />
         ))}
       </ul>
+      <MoreWords wanted={TAKES_A_WORD} />
     </section>
   );
 }

@@ -1,6 +1,7 @@
 /** Cuts what is said out of a stream while words are being taught: one stretch of sound between two silences is one take. */
 import { clickOf } from './click.ts';
 import { createResampler, EAR_RATE_HZ } from './resample.ts';
+import { LOUD_ROOM_DB } from './take.ts';
 
 /** One stretch of sound, 16 kHz mono. Times are seconds of stream time. */
 export interface Caught {
@@ -18,7 +19,12 @@ export interface CatchLevel {
   /** The quiet of the room, dB re full scale. */
   readonly floorDb: number;
   readonly speaking: boolean;
+  /** What went wrong in the last seconds that no take will tell of. */
+  readonly trouble: CatchTrouble | null;
 }
+
+/** Too loud for the microphone · a sound so short that no take was made of it · a room in which no word stands out. */
+export type CatchTrouble = 'clipped' | 'too-short' | 'loud-room';
 
 export interface TakeCatcher {
   push(block: Float32Array): readonly Caught[];
@@ -43,6 +49,11 @@ const SHORTEST_FRAMES = 6;
 /** The floor falls to a quieter frame at once and creeps up by this much a frame, dB: 3 dB a second. */
 const FLOOR_RISE_DB = 0.03;
 const SILENCE_DB = -100;
+/** Trouble is told for so long, frames: time to read three words. */
+const TOLD_FRAMES = 200;
+/** Samples at full scale that make clipping of a peak, in one block (tried on made sounds, no source). */
+const CLIPPED_SAMPLES = 3;
+const FULL_SCALE = 0.99;
 
 /** @param sampleRateHz of the blocks pushed. @param longestS a longer stretch is cut there, s. */
 export function createTakeCatcher(sampleRateHz: number, longestS: number): TakeCatcher {
@@ -56,8 +67,13 @@ export function createTakeCatcher(sampleRateHz: number, longestS: number): TakeC
   let begunAt: number | null = null;
   let loudFrames = 0;
   let quiet = 0;
+  let quietestDb = 0;
   let latest: boolean[] = [];
+  let told: { readonly trouble: CatchTrouble; readonly untilFrame: number } | null = null;
 
+  const tell = (trouble: CatchTrouble): void => {
+    told = { trouble, untilFrame: nextFrame() + TOLD_FRAMES };
+  };
   const nextFrame = () => firstFrame + frames.length;
 
   function endTake(cut: boolean): Caught | null {
@@ -70,9 +86,12 @@ export function createTakeCatcher(sampleRateHz: number, longestS: number): TakeC
     const counts = loudFrames >= SHORTEST_FRAMES || clickOf(take) !== null;
     begunAt = null;
     latest = [];
+    // Never quieter than this for so long: that is the room, not somebody speaking.
+    if (cut) floorDb = Math.max(floorDb, quietestDb);
     frames = frames.slice(-PAD_FRAMES);
     firstFrame = next - frames.length;
     quiet = 0;
+    if (!counts) tell('too-short');
     return counts ? { ...take, startedAtS: begun / 100, endedAtS: end / 100, cut } : null;
   }
 
@@ -86,6 +105,7 @@ export function createTakeCatcher(sampleRateHz: number, longestS: number): TakeC
       if (latest.filter(Boolean).length >= START_FRAMES || nowDb > Math.max(LOWEST_DB, floorDb + CLICK_ABOVE_DB)) {
         begunAt = Math.max(firstFrame, nextFrame() - PAD_FRAMES - latest.length);
         loudFrames = latest.filter(Boolean).length;
+        quietestDb = nowDb;
       } else if (frames.length > 2 * PAD_FRAMES) {
         frames.shift();
         firstFrame++;
@@ -93,6 +113,7 @@ export function createTakeCatcher(sampleRateHz: number, longestS: number): TakeC
       return null;
     }
     loudFrames += loud ? 1 : 0;
+    quietestDb = Math.min(quietestDb, nowDb);
     quiet = loud ? 0 : quiet + 1;
     if (quiet >= QUIET_FRAMES) return endTake(false);
     return nextFrame() - begunAt >= longest ? endTake(true) : null;
@@ -100,6 +121,7 @@ export function createTakeCatcher(sampleRateHz: number, longestS: number): TakeC
 
   return {
     push(block) {
+      if (isClipped(block)) tell('clipped');
       const ready = resampler.push(block);
       const all = new Float32Array(partial.length + ready.length);
       all.set(partial);
@@ -110,8 +132,18 @@ export function createTakeCatcher(sampleRateHz: number, longestS: number): TakeC
         (caught) => caught !== null,
       );
     },
-    level: () => ({ nowDb, floorDb, speaking: begunAt !== null }),
+    level: () => {
+      const lasting: CatchTrouble | null = floorDb > LOUD_ROOM_DB ? 'loud-room' : null;
+      const trouble = told && told.untilFrame > nextFrame() ? told.trouble : lasting;
+      return { nowDb, floorDb, speaking: begunAt !== null, trouble };
+    },
   };
+}
+
+function isClipped(block: Float32Array): boolean {
+  let full = 0;
+  for (const x of block) if (Math.abs(x) >= FULL_SCALE) full++;
+  return full >= CLIPPED_SAMPLES;
 }
 
 function levelDb(frame: Float32Array): number {

@@ -43,16 +43,20 @@ function forecastOf(own: ClickWord, all: readonly ClickWord[], talk: readonly Cl
   const { word, takes } = own;
   const missed = takes.filter((take) => !isHeard(take, { ...own, takes: takes.filter((other) => other !== take) }));
   const wrong = talk.filter((click) => isHeard(click, own));
-  const like = all.filter((other) => other !== own && other.takes.some((take) => isHeard(take, own)));
+  const like = all
+    .filter((other) => other !== own)
+    .map((other) => ({ other, share: other.takes.filter((take) => isHeard(take, own)).length / other.takes.length }))
+    .filter(({ share }) => share > 0);
   return {
     word,
+    heardAs: 'click',
     takes: takes.length,
     expectedMissShare: takes.length > 1 ? missed.length / takes.length : 0.5,
     expectedFalseShare: wrong.length / Math.max(1, talk.length),
     advice: [
       ...(takes.length < 3 ? [{ kind: 'too-few-takes', takes: takes.length } as const] : []),
       ...missed.map((take) => ({ kind: 'takes-unlike', take: takes.indexOf(take) }) as const),
-      ...like.map((other) => ({ kind: 'too-like', other: other.word }) as const),
+      ...like.map(({ other, share }) => ({ kind: 'too-like', other: other.word, share }) as const),
     ],
   };
 }

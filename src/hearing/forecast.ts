@@ -5,11 +5,14 @@ import type { TaughtWord } from './model.ts';
 export type Advice =
   | { readonly kind: 'too-few-takes'; readonly takes: number }
   | { readonly kind: 'takes-unlike'; readonly take: number }
-  | { readonly kind: 'too-like'; readonly other: string }
+  /** `share`: of the other's takes, those that would be taken for this word. */
+  | { readonly kind: 'too-like'; readonly other: string; readonly share: number }
   | { readonly kind: 'too-little-talk'; readonly takes: number };
 
 export interface WordForecast {
   readonly word: string;
+  /** A click is told apart by other means than speech, and is promised less. */
+  readonly heardAs: 'speech' | 'click';
   readonly takes: number;
   /** Expected share of sayings that are missed or unsure. */
   readonly expectedMissShare: number;
@@ -41,11 +44,12 @@ export function forecastOf(rehearsed: readonly Rehearsed[], words: readonly Taug
     for (const r of own) if (own.length > 1 && score(r) < threshold) advice.push({ kind: 'takes-unlike', take: r.take });
     for (const other of words) {
       const scores = rehearsed.filter((r) => r.word === other.word).map(score);
-      if (other.word !== word && shareOver(scores, threshold, width) > WORRYING_SHARE)
-        advice.push({ kind: 'too-like', other: other.word });
+      const share = shareOver(scores, threshold, width);
+      if (other.word !== word && share > WORRYING_SHARE) advice.push({ kind: 'too-like', other: other.word, share });
     }
     return {
       word,
+      heardAs: 'speech' as const,
       takes: own.length,
       expectedMissShare: own.length > 1 ? 1 - shareOver(own.map(score), threshold, width) : 0.5,
       expectedFalseShare: shareOver(talk.map(score), threshold, width),

@@ -55,6 +55,12 @@ export const LONGEST_WORD_S = 2.5;
 /** Quieter than this is the microphone's own noise, dB. */
 const QUIETEST_DB = -60;
 const NOISY_DB = 10;
+/** A room this loud drowns a word said at arm's length, dB (tried on made sounds, no source). */
+export const LOUD_ROOM_DB = -40;
+/** 600 tightly cut words of three speakers range over 8 dB and more, hiss over 1 to 2, a word 10 dB out of it over 6 (C). */
+const FLAT_DB = 7;
+/** So short it may be a whistle, cut tight; longer it is the room. */
+const LONGEST_FLAT_S = 0.7;
 const CLIPPED_SHARE = 0.01;
 const FULL_SCALE = 0.99;
 
@@ -170,7 +176,7 @@ const NOTHING = {
   speechEndsAtS: 0,
   speechLengthS: 0,
 };
-const useless = (fault: TakeFault): CutTake => ({ report: { ...NOTHING, faults: [fault] }, speech: new Float32Array(0) });
+const useless = (...faults: TakeFault[]): CutTake => ({ report: { ...NOTHING, faults }, speech: new Float32Array(0) });
 
 /** Finds the word in a take. Faults are values; a take with `not-finite`, `bad-rate`, `too-short` or `too-quiet` cannot be used. */
 export function cutTake(take: Take): CutTake {
@@ -179,7 +185,8 @@ export function cutTake(take: Take): CutTake {
   const samples = withoutOffset(at16kHz(take));
   const levels = cellLevels(samples);
   const word = wordRun(levels, speechBar(levels));
-  if (!word) return useless('too-short');
+  const isFlat = word !== undefined && word.from === 0 && word.to === levels.length && !moves(levels);
+  if (!word || (isFlat && levels.length * CELL_S > LONGEST_FLAT_S)) return useless(...nothingStandsOut(levels));
   const speech = samples.slice(word.from * CELL, word.to * CELL);
   const around = new Float32Array([...levels.subarray(0, word.from), ...levels.subarray(word.to)]);
   const report = {
@@ -190,7 +197,20 @@ export function cutTake(take: Take): CutTake {
     speechEndsAtS: word.to * CELL_S,
     speechLengthS: (word.to - word.from) * CELL_S,
   };
-  return { report: { ...report, faults: [...faultsOf(report), ...cutOffFaults(word, levels.length)] }, speech };
+  const faults = isFlat && !faultsOf(report).includes('too-quiet') ? (['too-noisy'] as const) : [];
+  return { report: { ...report, faults: [...faults, ...faultsOf(report), ...cutOffFaults(word, levels.length)] }, speech };
+}
+
+/** Speech rises and falls; a room that drowns it does not. */
+function moves(levels: Float32Array): boolean {
+  return percentile(levels, 0.95) - percentile(levels, 0.1) > FLAT_DB;
+}
+
+/** Of a quiet room, or of one too loud for a word to stand out of it. */
+function nothingStandsOut(levels: Float32Array): TakeFault[] {
+  const roomDb = percentile(levels, 0.5);
+  if (roomDb > LOUD_ROOM_DB) return ['too-noisy', 'too-short'];
+  return roomDb < QUIETEST_DB ? ['too-quiet'] : ['too-short'];
 }
 
 function withoutOffset(samples: Float32Array): Float32Array {

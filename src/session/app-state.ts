@@ -59,6 +59,6 @@ export interface AppState {
 export type { CueMode, SoundName } from '../audio/names.ts';
 export type { Ear } from '../ears/ear-state.ts';
 export type { Enrolled } from '../ears/enrolled.ts';
-export type { CaughtTake } from '../ears/messages.ts';
+export type { CaughtTake, EarLevel } from '../ears/messages.ts';
 export type { SessionHead } from '../store/event-store.ts';
 export type { StoreProblem } from '../store/problem.ts';

@@ -1,7 +1,7 @@
 /** The app as the screens know it: one state to read, and the intents that they forward. */
 import { create, type StoreApi, type UseBoundStore } from 'zustand';
 import type { SoundName } from '../audio/names.ts';
-import type { Dog, Settings } from '../core/event.ts';
+import type { Dog, Settings, TaughtSound } from '../core/event.ts';
 import { foldLibrary } from '../core/library.ts';
 import type { NextStart } from '../core/next-start.ts';
 import type { Plan } from '../core/plan.ts';
@@ -10,7 +10,7 @@ import type { Word } from '../core/word.ts';
 import { EAR_OFF } from '../ears/ear-state.ts';
 import type { SayingProblem } from '../ears/platform-words.ts';
 import type { AppState } from './app-state.ts';
-import { exportAll, type ImportResult, importAll } from './backup.ts';
+import { eraseDog, eraseEverything, exportAll, exportSession, type Looked, lookAtImport, type SavedFile } from './backup.ts';
 import { openRooms } from './open-rooms.ts';
 import { openReview, startOf } from './read-back.ts';
 import type { AppParts, Rooms } from './rooms.ts';
@@ -24,6 +24,7 @@ import {
   leaveSoundCheck,
   saveSettings,
   teach,
+  teachAgain,
   tryOut,
 } from './sound-check.ts';
 
@@ -42,6 +43,8 @@ export interface Intents {
   /** Adds recordings from files; returns the names of those that are no sound. */
   addRecordings(word: string, said: string, files: readonly { name: string; bytes: ArrayBuffer }[]): Promise<readonly string[]>;
   forget(eventId: string): Promise<void>;
+  /** A forgotten take comes back, as the newest of its word. */
+  teachAgain(take: TaughtSound): Promise<void>;
   /** From a tap: listens and shows what it hears, without a session. */
   tryOut(): Promise<void>;
   closeEar(): void;
@@ -56,9 +59,14 @@ export interface Intents {
   savePlan(plan: Plan): Promise<void>;
   tryWritingAgain(): Promise<void>;
   /** Everything that is kept, as one document; null when it cannot be read (the problem is shown). */
-  exportAll(): Promise<{ name: string; text: string } | null>;
-  /** Adds what a document holds and this device does not. Nothing is replaced. */
-  importAll(text: string): Promise<ImportResult>;
+  exportAll(): Promise<SavedFile | null>;
+  /** One session with its dog and its plan; null when it cannot be read. */
+  exportSession(sessionId: string): Promise<SavedFile | null>;
+  /** Tells what a document holds that this device does not, and offers to add it. Nothing is ever replaced. */
+  lookAtImport(text: string): Promise<Looked>;
+  /** For good. Null, or why it could not. */
+  eraseDog(dogId: string): Promise<string | null>;
+  eraseEverything(): Promise<string | null>;
   /** Seconds on the clock of the live session. */
   sessionS(): Seconds;
   newId(): string;
@@ -120,6 +128,7 @@ export function createApp(parts: AppParts): App {
     stopTeaching: () => withRooms(({ teaching }) => teaching.stop(), undefined),
     addRecordings: (word, said, files) => withRooms((all) => addRecordings(all, word, said, files), []),
     forget: (eventId) => withRooms((all) => forget(all, eventId), undefined),
+    teachAgain: (take) => withRooms((all) => teachAgain(all, take), undefined),
     tryOut: () => withRooms(tryOut, undefined),
     closeEar: () => rooms?.ear.close(),
     leaveSoundCheck: () => withRooms(leaveSoundCheck, undefined),
@@ -134,7 +143,10 @@ export function createApp(parts: AppParts): App {
     savePlan: (plan) => withRooms(({ keeper }) => keeper.keep({ type: 'plan-saved', body: plan }), undefined),
     tryWritingAgain: () => withRooms(({ writer }) => writer.tryAgain().then(() => undefined), undefined),
     exportAll: () => withRooms(exportAll, null),
-    importAll: (text) => withRooms((all) => importAll(all, text), { ok: false, why: 'The app is not open.' }),
+    exportSession: (sessionId) => withRooms((all) => exportSession(all, sessionId), null),
+    lookAtImport: (text) => withRooms((all) => lookAtImport(all, text), { ok: false, why: 'The app is not open.' }),
+    eraseDog: (dogId) => withRooms((all) => eraseDog(all, dogId), 'The app is not open.'),
+    eraseEverything: () => withRooms(eraseEverything, 'The app is not open.'),
     sessionS: () => rooms?.practice.sessionS() ?? 0,
     newId: parts.wall.newId,
     checkSayings,

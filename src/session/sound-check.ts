@@ -1,6 +1,6 @@
 /** What the sound check and the settings ask for: takes, recordings, trying out, cues, keys. */
 import type { SoundName } from '../audio/names.ts';
-import type { Settings } from '../core/event.ts';
+import type { Settings, TaughtSound } from '../core/event.ts';
 import { bindKey } from '../core/key-bindings.ts';
 import { settingsOf } from '../core/settings.ts';
 import type { Word } from '../core/word.ts';
@@ -51,6 +51,12 @@ export async function addRecordings(
 
 export async function forget({ teaching }: Rooms, eventId: string): Promise<void> {
   await teaching.remove(eventId);
+  await teaching.refresh();
+}
+
+export async function teachAgain({ teaching, keeper }: Rooms, take: TaughtSound): Promise<void> {
+  const { word, handler, said, sampleRateHz, samples } = take;
+  await keeper.keep({ type: 'sound-taught', body: { word, handler, said, sampleRateHz, samples } });
   await teaching.refresh();
 }
 

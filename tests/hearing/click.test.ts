@@ -99,6 +99,6 @@ test('two takes of one click are alike, and the forecast promises little of one 
   const enrolled = enrol({ words: { mark: takes(CLICKER, chance), lifted: takes(CLICKER, chance, 1) }, talk: [] });
   if (!enrolled.ok) throw new Error('clicks can be enrolled');
   const [mark, lifted] = enrolled.forecast;
-  expect(mark?.advice).toContainEqual({ kind: 'too-like', other: 'lifted' });
+  expect(mark?.advice).toContainEqual(expect.objectContaining({ kind: 'too-like', other: 'lifted' }));
   expect(lifted?.advice).toContainEqual({ kind: 'too-few-takes', takes: 1 });
 });

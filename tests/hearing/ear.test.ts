@@ -221,7 +221,9 @@ test('two words that sound alike are reported with the other word', () => {
     words: { hold: takes('hold', 3), mark: takes('hold', 3, 60), lifted: takes('lifted', 3) },
   });
   if (!enrolled.ok) throw new Error('alike words can be enrolled');
-  expect(enrolled.forecast.find((f) => f.word === 'hold')?.advice).toContainEqual({ kind: 'too-like', other: 'mark' });
+  expect(enrolled.forecast.find((f) => f.word === 'hold')?.advice).toContainEqual(
+    expect.objectContaining({ kind: 'too-like', other: 'mark' }),
+  );
 });
 
 test('a take is inspected while teaching: length, level, clipping, cut off, too quiet', () => {

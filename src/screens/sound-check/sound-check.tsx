@@ -5,6 +5,7 @@ import type { SpokenWord } from '../../core/word.ts';
 import { useApp, useIntents } from '../app-context.tsx';
 import { Level } from '../parts/level.tsx';
 import { Forecast } from './forecast.tsx';
+import { LiveTrouble } from './live-trouble.tsx';
 import { MoreWords } from './more-words.tsx';
 import css from './sound-check.module.css';
 import { TakeRow } from './take-row.tsx';
@@ -141,7 +142,12 @@ function TenSeconds() {
   }, [running, after, stopTeaching]);
   return (
     <div className={css.actions}>
-      {running ? <Level /> : null}
+      {running ? (
+        <>
+          <Level />
+          <LiveTrouble />
+        </>
+      ) : null}
       <button type="button" disabled={running} onClick={() => void teach(TALK, TALK).then(() => setRunning(true))}>
         {running ? 'Talk now…' : 'Talk for ten seconds'}
       </button>

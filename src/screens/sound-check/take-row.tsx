@@ -3,6 +3,7 @@ import { type ChangeEvent, useState } from 'react';
 import type { Take } from '../../core/library.ts';
 import { useApp, useIntents } from '../app-context.tsx';
 import { Level } from '../parts/level.tsx';
+import { LiveTrouble } from './live-trouble.tsx';
 import css from './sound-check.module.css';
 import { sayReport } from './take-words.ts';
 
@@ -34,7 +35,7 @@ export function TakeRow({ word, title, meaning, example, takes, wanted, isNext }
             <input value={typed} placeholder={example} maxLength={40} onChange={(event) => setTyped(event.target.value)} />
           </label>
         )}
-        <Takes takes={takes} wanted={wanted} />
+        <Takes {...{ title, takes, wanted }} />
       </div>
       <div className={css.actions}>
         {catching ? (
@@ -50,20 +51,45 @@ export function TakeRow({ word, title, meaning, example, takes, wanted, isNext }
 /** A ring each for the takes still wanted; keys only. */
 const MISSING = ['first', 'second', 'third', 'fourth', 'fifth'];
 
-/** A dot a take: filled when kept, a ring for each that is still wanted. */
-function Takes({ takes, wanted }: { takes: readonly Take[]; wanted: number }) {
-  const { forget } = useIntents();
+/** A dot a take: filled when kept, a ring for each that is still wanted. A tap forgets one, and can be taken back. */
+function Takes({ title, takes, wanted }: { title: string; takes: readonly Take[]; wanted: number }) {
+  const { forget, teachAgain } = useIntents();
+  const [forgotten, setForgotten] = useState<{ readonly take: Take; readonly n: number } | null>(null);
   const missing = Math.max(0, wanted - takes.length);
+  const bringBack = (take: Take) => {
+    setForgotten(null);
+    void teachAgain(take);
+  };
   return (
     <div className={css.takes}>
-      {takes.map(({ id }, i) => (
-        <button key={id} type="button" className={css.take} aria-label={`Forget take ${i + 1}`} onClick={() => void forget(id)} />
+      {takes.map((take, i) => (
+        <button
+          key={take.id}
+          type="button"
+          className={css.take}
+          aria-label={`Forget take ${i + 1} of “${title}”`}
+          title={`Forget take ${i + 1}`}
+          onClick={() => {
+            setForgotten({ take, n: i + 1 });
+            void forget(take.id);
+          }}
+        />
       ))}
       {MISSING.slice(0, missing).map((key) => (
         <span key={key} className={css.missing} />
       ))}
       <span className="small soft">
         {takes.length} of {Math.max(wanted, takes.length)} takes
+      </span>
+      <span role="status" className={css.forgotten}>
+        {forgotten ? (
+          <>
+            Take {forgotten.n} is forgotten.{' '}
+            <button type="button" className="plain" onClick={() => bringBack(forgotten.take)}>
+              Bring it back
+            </button>
+          </>
+        ) : null}
       </span>
     </div>
   );
@@ -106,6 +132,7 @@ function Catching({ said, done }: { said: string; done: boolean }) {
     <>
       <p role="status">{last ? sayReport(last) : `Say “${said}” now, then a short pause, then again.`}</p>
       <Level />
+      <LiveTrouble />
       <button type="button" className={done ? 'primary' : undefined} onClick={() => void stopTeaching()}>
         Done
       </button>

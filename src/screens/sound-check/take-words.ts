@@ -1,9 +1,10 @@
 /** Words what the ear finds in takes: never blaming, always with what would help. */
-import type { CaughtTake, Enrolled } from '../../session/app-state.ts';
+import type { CaughtTake, EarLevel, Enrolled } from '../../session/app-state.ts';
 
 type Forecast = Extract<Enrolled, { ok: true }>['forecast'][number];
 type Advice = Forecast['advice'][number];
 type Problem = Enrolled['problems'][number];
+type Trouble = NonNullable<EarLevel['trouble']>;
 type Fault = CaughtTake['report']['faults'][number];
 
 const FAULTS: Readonly<Record<Fault, string>> = {
@@ -26,11 +27,29 @@ export function sayReport({ caught, report }: CaughtTake): string {
 }
 
 /** A rehearsal on so few takes promises little: half a miss in one more is added to each share (as a Jeffreys prior does). */
-export function sayForecast({ takes, expectedMissShare, expectedFalseShare }: Forecast, talkTakes: number): string {
+export function sayForecast({ heardAs, takes, expectedMissShare, expectedFalseShare }: Forecast, talkTakes: number): string {
   const of20 = (share: number, n: number) => Math.round((20 * (share * n + 0.5)) / (n + 1));
   const misses = `${of20(expectedMissShare, takes)} of 20 may need saying again`;
   const wrong = `${of20(expectedFalseShare, talkTakes)} of 20 other words may be taken for it`;
-  return `About ${misses}, about ${wrong} (rehearsed on ${takes} takes and ${talkTakes} pieces of talk).`;
+  const rested = `(rehearsed on ${sayCount(takes, 'take')} and ${sayCount(talkTakes, 'piece')} of talk)`;
+  // What talk says of a click is little: what is mistaken for one is a knock, and nobody teaches knocks.
+  if (heardAs === 'click')
+    return `Heard as a click. About ${misses} ${rested}. A hard knock close by, or another clicker, can pass for it: try it with “Listen”.`;
+  return `About ${misses}, about ${wrong} ${rested}.`;
+}
+
+const sayCount = (n: number, what: string): string => `${n} ${what}${n === 1 ? '' : 's'}`;
+
+/** Live, under the level: what no take will tell of. */
+export function sayTrouble(trouble: Trouble): string {
+  switch (trouble) {
+    case 'clipped':
+      return 'Too loud for the microphone: move the phone away a little.';
+    case 'too-short':
+      return 'Something short: say the word a little longer, or click harder.';
+    case 'loud-room':
+      return 'The room is loud: switch off what hums, or put the phone closer.';
+  }
 }
 
 export function sayAdvice(advice: Advice): string {
@@ -38,9 +57,9 @@ export function sayAdvice(advice: Advice): string {
     case 'too-few-takes':
       return 'Another take or two would help.';
     case 'takes-unlike':
-      return `Take ${advice.take + 1} is unlike the others: say it again the usual way, or forget that one.`;
+      return `Take ${advice.take + 1} is unlike the others and would be missed: say it again the usual way, or forget that one.`;
     case 'too-like':
-      return `It is close to your “${advice.other}”: choose one with another vowel or another length.`;
+      return `About ${Math.max(1, Math.round(20 * advice.share))} of 20 of your “${advice.other}” would be taken for it: choose one with another vowel or another length.`;
     case 'too-little-talk':
       return 'Let it hear more of what else you say: it will be taken for a word less often.';
   }

@@ -6,6 +6,7 @@ import type { NextStart } from '../../core/next-start.ts';
 import { indexOfStep, type Plan } from '../../core/plan.ts';
 import { sayStart } from '../../core/sentences.ts';
 import { useApp, useIntents } from '../app-context.tsx';
+import { HandlerSwitch } from '../parts/handler-switch.tsx';
 import { AddDog } from './add-dog.tsx';
 import css from './home.module.css';
 
@@ -26,6 +27,7 @@ export function Home() {
       )}
       <Running />
       <GoOn />
+      <HandlerSwitch />
       {dogs.map((dog) => (
         <DogPlans key={dog.id} dog={dog} />
       ))}

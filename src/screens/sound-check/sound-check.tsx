@@ -1,8 +1,10 @@
 /** The sound check: teach three words, let it hear what else you say, see what it will miss, hear the beats. */
 import { useEffect, useState } from 'react';
 import { Link } from 'wouter';
+import { settingsOf } from '../../core/settings.ts';
 import type { SpokenWord } from '../../core/word.ts';
 import { useApp, useIntents } from '../app-context.tsx';
+import { HandlerSwitch } from '../parts/handler-switch.tsx';
 import { Level } from '../parts/level.tsx';
 import { Forecast } from './forecast.tsx';
 import { LiveTrouble } from './live-trouble.tsx';
@@ -29,6 +31,7 @@ const PHRASES = ['your dog’s name', 'your praise', 'another cue you use'];
 
 export function SoundCheck() {
   const { leaveSoundCheck } = useIntents();
+  const handler = useApp((state) => settingsOf(state.library).handler);
   // The microphone closes with the screen: what is said elsewhere is not a take.
   useEffect(() => () => void leaveSoundCheck(), [leaveSoundCheck]);
   return (
@@ -39,10 +42,12 @@ export function SoundCheck() {
           Put the phone where it will stand, then teach it your three words. Say them as you will in practice, each followed by a
           short pause. Short and unlike each other is best: other vowels, other lengths. The takes stay on this device.
         </p>
+        <HandlerSwitch mayAdd={true} />
       </header>
       <EarTrouble />
-      <Words />
-      <Talk />
+      {/* Another handler's rows begin afresh: what was typed for one is not said by the other. */}
+      <Words key={`words of ${handler}`} />
+      <Talk key={`talk of ${handler}`} />
       <Forecast />
       <TryOut />
       <Beats />

@@ -1,0 +1,51 @@
+/** Whose words the ear listens for: one tap opens the list, one chooses. Names come from who has taught a take. */
+import { useState } from 'react';
+import { handlersOf } from '../../core/library.ts';
+import { settingsOf } from '../../core/settings.ts';
+import { useApp, useIntents } from '../app-context.tsx';
+
+/** No handler is called this: names are trimmed. */
+const SOMEBODY_ELSE = ' ';
+
+/** @param mayAdd also offers somebody who has taught nothing yet. Without that it shows only where there is a choice. */
+export function HandlerSwitch({ mayAdd = false }: { mayAdd?: boolean }) {
+  const library = useApp((state) => state.library);
+  const busy = useApp(({ teaching, live }) => teaching.kind !== 'idle' || (live !== null && live.phase.phase !== 'ended'));
+  const { saveSettings } = useIntents();
+  const [adding, setAdding] = useState(false);
+  const { handler } = settingsOf(library);
+  const names = handlersOf(library, handler);
+  if (names.length < 2 && !mayAdd) return null;
+  const choose = (name: string) => {
+    setAdding(name === SOMEBODY_ELSE);
+    if (name !== SOMEBODY_ELSE && name !== handler) void saveSettings({ handler: name });
+  };
+  return (
+    <div className="row">
+      <label>
+        Listens for the words of{' '}
+        <select value={adding ? SOMEBODY_ELSE : handler} disabled={busy} onChange={(event) => choose(event.target.value)}>
+          {names.map((name) => (
+            <option key={name}>{name}</option>
+          ))}
+          {mayAdd ? <option value={SOMEBODY_ELSE}>somebody else…</option> : null}
+        </select>
+      </label>
+      {adding ? (
+        <form
+          className="row"
+          onSubmit={(event) => {
+            event.preventDefault();
+            const name = String(new FormData(event.currentTarget).get('name')).trim().normalize('NFC');
+            if (name) choose(name);
+          }}
+        >
+          <label>
+            Name <input name="name" maxLength={60} required={true} />
+          </label>
+          <button type="submit">Teach their words</button>
+        </form>
+      ) : null}
+    </div>
+  );
+}

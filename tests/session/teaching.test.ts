@@ -1,0 +1,93 @@
+/** Teaching, with an ear that only remembers what it was given: whose takes, which words, what is forgotten and brought back. */
+import { expect, test } from 'vitest';
+import { handlersOf } from '../../src/core/library.ts';
+import type { Enrolled } from '../../src/ears/enrolled.ts';
+import type { CaughtTake } from '../../src/ears/messages.ts';
+import type { Teaching as Taught } from '../../src/hearing/enrol.ts';
+import { createLibraryKeeper } from '../../src/session/library.ts';
+import { createTeaching, TALK } from '../../src/session/teaching.ts';
+import { createWriter } from '../../src/session/writer.ts';
+import { createMemoryStore } from '../../src/store/memory-store.ts';
+
+async function room() {
+  const store = createMemoryStore({ newId: () => 'phone' });
+  const writer = await createWriter(
+    store,
+    () => 'phone',
+    () => {},
+  );
+  const wall = { now: () => new Date(0), monoMs: () => 0, newId: () => 'id' };
+  const keeper = createLibraryKeeper([], { wall, writer, show: () => {} });
+  const given: Taught[] = [];
+  const who = { handler: 'Noor' };
+  const enrolled: Enrolled = { ok: false, problems: [] };
+  const ear = {
+    teach: () => {},
+    close: () => {},
+    enrol: async (teaching: Taught) => {
+      given.push(teaching);
+      return enrolled;
+    },
+  };
+  const teaching = createTeaching({ ear, keeper, handler: () => who.handler, show: () => {} });
+  const teach = async (word: string, samples: readonly number[]) => {
+    await teaching.addRecording(word, word, { samples: Float32Array.from(samples), sampleRateHz: 16_000 });
+  };
+  const counts = async () => {
+    await teaching.refresh();
+    const { words, talk } = given.at(-1) ?? { words: {}, talk: [] };
+    return { ...Object.fromEntries(Object.entries(words).map(([word, takes]) => [word, takes.length])), [TALK]: talk.length };
+  };
+  return { teaching, teach, counts, keeper, who };
+}
+
+test('any command can be taught beside the three, and is listened for only once it has a take', async () => {
+  const { teach, counts } = await room();
+  await teach('hold', [0.1]);
+  expect(await counts()).toEqual({ hold: 1, talk: 0 });
+  await teach('undo', [0.2]);
+  await teach('finish', [0.2]);
+  await teach(TALK, [0.3]);
+  expect(await counts()).toEqual({ hold: 1, undo: 1, finish: 1, talk: 1 });
+});
+
+test('two handlers share the device, not their words', async () => {
+  const { teach, counts, keeper, who } = await room();
+  await teach('hold', [0.1]);
+  await teach('hold', [0.1]);
+  who.handler = 'Ilse';
+  await teach('mark', [0.1]);
+  expect(await counts()).toEqual({ mark: 1, talk: 0 });
+  who.handler = 'Noor';
+  expect(await counts()).toEqual({ hold: 2, talk: 0 });
+  expect(handlersOf(keeper.library(), 'Ilse')).toEqual(['Noor', 'Ilse']);
+  expect(handlersOf(keeper.library(), 'somebody new')).toEqual(['Noor', 'Ilse', 'somebody new']);
+});
+
+test('a model is built anew when the handler changes, and not when nothing has changed', async () => {
+  const { teaching, teach, who, counts } = await room();
+  await teach('hold', [0.1]);
+  await counts();
+  const before = await teaching.current();
+  expect(await teaching.current()).toBe(before);
+  who.handler = 'Ilse';
+  expect(await teaching.current()).toBeNull();
+});
+
+const blip: CaughtTake = {
+  caught: { samples: Float32Array.of(0.1), sampleRateHz: 16_000, startedAtS: 0, endedAtS: 0.4, cut: false },
+  report: {
+    ...{ levelDb: -70, noiseDb: -80, clippedShare: 0, speechStartsAtS: 0, speechEndsAtS: 0.4, speechLengthS: 0.4 },
+    ...{ faults: ['too-quiet'], isClick: false },
+  },
+};
+
+test('a take with a fault is told and not kept; in talk any piece serves', async () => {
+  const { teaching, keeper } = await room();
+  teaching.catchTakes('hold', 'steady');
+  await teaching.caught(blip);
+  expect(keeper.library().sounds).toHaveLength(0);
+  teaching.catchTakes(TALK, TALK);
+  await teaching.caught(blip);
+  expect(keeper.library().sounds).toHaveLength(1);
+});

@@ -5,6 +5,8 @@ export interface PageEvents {
   readonly onShown: () => void;
 }
 
+export const reloadPage = (): void => location.reload();
+
 /** Listens until the returned function is called. */
 export function watchPage({ onHidden, onShown }: PageEvents): () => void {
   const look = () => (document.visibilityState === 'hidden' ? onHidden() : onShown());

@@ -53,6 +53,8 @@ export interface AppParts {
     context: BaseAudioContext,
     bytes: ArrayBuffer,
   ) => Promise<{ samples: Float32Array; sampleRateHz: number } | null>;
+  /** Loads the page anew. */
+  readonly reload: () => void;
   /** The invented dog and plan that an empty app opens with. */
   readonly invented: { readonly dog: Dog; readonly plan: Plan };
 }

@@ -8,7 +8,8 @@ import type { Rows, Shelf } from './shelf.ts';
 /** As stored since version 1: one append-only table of events, and the name of this device. */
 export interface StoredV1 {
   readonly events: StoredEvent;
-  readonly meta: { readonly key: 'device'; readonly value: string };
+  /** `usedUpTo` came later and needs no migration: absent is 0. */
+  readonly meta: { readonly key: 'device'; readonly value: string; readonly usedUpTo?: number };
 }
 
 interface Migration {
@@ -160,8 +161,11 @@ function rowsOf(db: Dexie): Rows {
   const events: Table<StoredV1['events'], string> = db.table('events');
   const meta: Table<StoredV1['meta'], string> = db.table('meta');
   return {
-    device: async () => (await meta.get('device'))?.value,
-    setDevice: (value) => meta.put({ key: 'device', value }),
+    device: async () => {
+      const kept = await meta.get('device');
+      return kept && { name: kept.value, usedUpTo: kept.usedUpTo ?? 0 };
+    },
+    setDevice: ({ name, usedUpTo }) => meta.put({ key: 'device', value: name, usedUpTo }),
     lastSeq: async (device) => {
       // Whole numbers only: a damaged record may hold anything that sorts after them.
       const own = events.where('[device+seq]').between([device, 1], [device, Number.MAX_SAFE_INTEGER], true, false);
@@ -174,6 +178,7 @@ function rowsOf(db: Dexie): Rows {
     notOfTypes: (types) => events.where('type').noneOf(types).toArray(),
     everything: () => events.toArray(),
     add: (added) => events.bulkAdd(added),
+    remove: (ids) => events.bulkDelete([...ids]),
   };
 }
 

@@ -7,7 +7,7 @@ import { type DatabaseOptions, openDatabase } from './database.ts';
 import { type Damage, failure, type Result, success } from './problem.ts';
 import { checkEvent, SESSION_TYPES } from './record-check.ts';
 import { sameContent } from './same-content.ts';
-import type { Rows, Shelf } from './shelf.ts';
+import type { Device, Rows, Shelf } from './shelf.ts';
 
 /**
  * What was read. One damaged record costs neither the others nor itself: the good events stand in `events`,
@@ -39,6 +39,10 @@ export interface EventStore {
   append(events: readonly StoredEvent[]): Promise<Result<void>>;
   /** Union with events of any device, as from an export: what is new is added, what is known stays, a conflict refuses all. */
   merge(events: readonly StoredEvent[]): Promise<Result<{ added: number; known: number }>>;
+  /** Looks how events of any device stand to what is kept; writes nothing. */
+  compare(events: readonly StoredEvent[]): Promise<Result<Compared>>;
+  /** Deletes for good what `matches` picks, in one transaction. Its numbers are never used again. */
+  erase(matches: (event: StoredEvent) => boolean): Promise<Result<{ erased: number }>>;
   session(id: string): Promise<Result<Reading<SessionEvent>>>;
   /** Newest first. */
   sessionHeads(): Promise<Result<{ heads: readonly SessionHead[]; damaged: readonly Damage[] }>>;
@@ -46,6 +50,12 @@ export interface EventStore {
   /** Every event, for export. The only reading that finds a record whose very session or type is damaged. */
   all(): Promise<Result<Reading<StoredEvent>>>;
   close(): void;
+}
+
+export interface Compared {
+  readonly fresh: readonly StoredEvent[];
+  readonly known: number;
+  readonly conflicts: readonly { readonly id: string; readonly kept: unknown; readonly offered: StoredEvent }[];
 }
 
 /** Opens the store on this device's database. */
@@ -66,6 +76,8 @@ export function createEventStore(shelf: Shelf, newId: () => string): EventStore 
     writer: () => write(async (rows) => success(await turnOf(rows, newId))),
     append: (events) => write((rows) => append(rows, events)),
     merge: (events) => write((rows) => merge(rows, events)),
+    compare: (events) => shelf.read(async (rows) => compared(await rows.get(events.map(({ id }) => id)), events)),
+    erase: (matches) => write((rows) => erase(rows, matches)),
     session: (id) => shelf.read(async (rows) => sortOut(await rows.ofSession(id)) as Reading<SessionEvent>),
     sessionHeads: () => shelf.read(readHeads),
     library: () => shelf.read(readLibrary),
@@ -76,23 +88,24 @@ export function createEventStore(shelf: Shelf, newId: () => string): EventStore 
 
 async function turnOf(rows: Rows, newId: () => string): Promise<{ device: string; nextSeq: number }> {
   const known = await rows.device();
-  const device = known ?? newId();
+  const device = known ?? { name: newId(), usedUpTo: 0 };
   if (known === undefined) await rows.setDevice(device);
-  return { device, nextSeq: await nextSeqOf(rows, device) };
+  return { device: device.name, nextSeq: await nextSeqOf(rows, device) };
 }
 
 /** Steps over a name that is taken by a record whose number is damaged: one bad record must not stop all writing. */
-async function nextSeqOf(rows: Rows, device: string): Promise<number> {
-  let seq = (await rows.lastSeq(device)) + 1;
-  while ((await rows.get([`${device}:${seq}`]))[0] !== undefined) seq += 1;
+async function nextSeqOf(rows: Rows, { name, usedUpTo }: Device): Promise<number> {
+  let seq = Math.max(await rows.lastSeq(name), usedUpTo) + 1;
+  while ((await rows.get([`${name}:${seq}`]))[0] !== undefined) seq += 1;
   return seq;
 }
 
 async function append(rows: Rows, events: readonly StoredEvent[]): Promise<Result<void>> {
   const fresh = await withoutKnown(rows, events);
   if (!fresh.ok) return fresh;
-  const device = (await rows.device()) ?? '';
-  const nextSeq = await nextSeqOf(rows, device);
+  const turn = (await rows.device()) ?? { name: '', usedUpTo: 0 };
+  const device = turn.name;
+  const nextSeq = await nextSeqOf(rows, turn);
   const stray = fresh.value.find((event, nth) => event.device !== device || event.seq !== nextSeq + nth || !isNamedRight(event));
   if (stray) return failure({ kind: 'out-of-turn', device, nextSeq, got: stray.id });
   await rows.add(fresh.value);
@@ -118,14 +131,33 @@ async function merge(rows: Rows, events: readonly StoredEvent[]): Promise<Result
 
 /** The events that are not kept yet, each once; a conflict when one is kept with other content. */
 async function withoutKnown(rows: Rows, events: readonly StoredEvent[]): Promise<Result<readonly StoredEvent[]>> {
-  const kept = await rows.get(events.map(({ id }) => id));
+  const { fresh, conflicts } = compared(await rows.get(events.map(({ id }) => id)), events);
+  const [first] = conflicts;
+  return first ? failure({ kind: 'conflict', ...first }) : success(fresh);
+}
+
+/** Not async: dexie loses its transaction behind one promise too many. `kept`: what stands under the id of each event, in their order. */
+function compared(kept: readonly unknown[], events: readonly StoredEvent[]): Compared {
   const fresh = new Map<string, StoredEvent>();
+  const conflicts: { id: string; kept: unknown; offered: StoredEvent }[] = [];
   for (const [nth, offered] of events.entries()) {
     const same = kept[nth] ?? fresh.get(offered.id);
     if (same === undefined) fresh.set(offered.id, offered);
-    else if (!sameContent(same, offered)) return failure({ kind: 'conflict', id: offered.id, kept: same, offered });
+    else if (!sameContent(same, offered)) conflicts.push({ id: offered.id, kept: same, offered });
   }
-  return success([...fresh.values()]);
+  return { fresh: [...fresh.values()], known: events.length - fresh.size - conflicts.length, conflicts };
+}
+
+async function erase(rows: Rows, matches: (event: StoredEvent) => boolean): Promise<Result<{ erased: number }>> {
+  const ids = (await rows.everything()).flatMap((record) => {
+    const { id } = (record ?? {}) as { id?: unknown };
+    return typeof id === 'string' && matches(record as StoredEvent) ? [id] : [];
+  });
+  const device = await rows.device();
+  // A copy made earlier still holds these numbers: used again they would mean two things.
+  if (device) await rows.setDevice({ ...device, usedUpTo: (await nextSeqOf(rows, device)) - 1 });
+  await rows.remove(ids);
+  return success({ erased: ids.length });
 }
 
 /** Parts records into good events, in order, and damage. */

@@ -2,14 +2,14 @@
 import type { StoredEvent } from '../core/event.ts';
 import { createEventStore, type EventStore } from './event-store.ts';
 import { failure, success } from './problem.ts';
-import type { Rows, Shelf } from './shelf.ts';
+import type { Device, Rows, Shelf } from './shelf.ts';
 
 export function createMemoryStore(options: { newId: () => string; records?: readonly unknown[] }): EventStore {
   return createEventStore(memoryShelf(options.records ?? []), options.newId);
 }
 
 interface Kept {
-  readonly device: string | undefined;
+  readonly device: Device | undefined;
   readonly byId: ReadonlyMap<string, StoredEvent>;
 }
 
@@ -57,6 +57,9 @@ function rowsOf(draft: { -readonly [Field in keyof Kept]: Kept[Field] }): Rows {
     everything: () => where(() => true),
     add: async (events) => {
       draft.byId = new Map([...draft.byId, ...byId(events)]);
+    },
+    remove: async (ids) => {
+      draft.byId = new Map([...draft.byId].filter(([id]) => !ids.includes(id)));
     },
   };
 }

@@ -2,11 +2,18 @@
 import type { StoredEvent } from '../core/event.ts';
 import type { Result } from './problem.ts';
 
+/** Who writes here. */
+export interface Device {
+  readonly name: string;
+  /** Numbers up to here were used once, though their events may be deleted since. */
+  readonly usedUpTo: number;
+}
+
 /** The rows, within one transaction. What is read is unchecked: other versions and other tabs wrote it. */
 export interface Rows {
-  device(): Promise<string | undefined>;
-  setDevice(device: string): Promise<unknown>;
-  /** The highest number of this device; 0 when it has written nothing. */
+  device(): Promise<Device | undefined>;
+  setDevice(device: Device): Promise<unknown>;
+  /** The highest number of this device among what is kept; 0 when there is nothing. */
   lastSeq(device: string): Promise<number>;
   /** In the order of `ids`; undefined for an unknown one. */
   get(ids: readonly string[]): Promise<readonly unknown[]>;
@@ -16,6 +23,7 @@ export interface Rows {
   notOfTypes(types: readonly string[]): Promise<readonly unknown[]>;
   everything(): Promise<readonly unknown[]>;
   add(events: readonly StoredEvent[]): Promise<unknown>;
+  remove(ids: readonly string[]): Promise<unknown>;
 }
 
 export interface Shelf {

@@ -1,130 +1,29 @@
 /** The app around a session, with fakes for the browser: a deaf ear, a hidden page, two words at once, a private window. */
 import { expect, test } from 'vitest';
 import { DEMO_DOG, DEMO_PLAN } from '../../demo/scenario.ts';
-import type { RoomState, SoundRoom } from '../../src/audio/sound-room.ts';
-import type { Heard } from '../../src/core/word.ts';
-import { EAR_OFF, type Ear } from '../../src/ears/ear-state.ts';
-import type { OwnWords, OwnWordsParts } from '../../src/ears/own-words.ts';
-import { createPlatformEar } from '../../src/ears/platform.ts';
-import { createApp } from '../../src/session/app.ts';
-import type { AppParts } from '../../src/session/rooms.ts';
-import { createFakeTimers } from '../../src/session/timers.fake.ts';
-import { createMemoryStore } from '../../src/store/memory-store.ts';
-
-/** Lets every promise that is ready go on. */
-const settle = async () => {
-  for (let i = 0; i < 5; i++) await new Promise<void>((ready) => setImmediate(ready));
-};
-
-async function opened(wish: { mayWrite?: boolean; sound?: boolean; unreadable?: boolean } = {}) {
-  const clock = { nowS: 50 };
-  const did: string[] = [];
-  const store = createMemoryStore({ newId: () => 'phone' });
-  if (wish.unreadable) store.library = async () => ({ ok: false, problem: { kind: 'severed', cause: 'test' } });
-  const timers = createFakeTimers();
-  let ears: OwnWordsParts | null = null;
-  let ear: Ear = EAR_OFF;
-  let pressKey: ((heard: Heard) => void) | null = null;
-  let page: { onHidden: () => void; onShown: () => void } | null = null;
-  let onRoom: ((state: RoomState) => void) | null = null;
-  let ids = 0;
-  const becomes = (next: Partial<Ear>) => {
-    ear = { ...ear, ...next };
-    ears?.onState(ear);
-  };
-  const fakeEar: OwnWords = {
-    open: async () => {
-      becomes({ state: 'listening' });
-      return ear.state;
-    },
-    ...{
-      listen: () => did.push('ear listens'),
-      teach: () => did.push('ear teaches'),
-      idle: () => {},
-      look: () => did.push('looked'),
-    },
-    enrol: async () => ({ ok: false, problems: [] }),
-    ...{ expectOwnSound: () => {}, expect: () => {}, ear: () => ear, close: () => becomes({ state: 'off' }) },
-    away: (why) => becomes({ state: 'suspended', why }),
-    back: () => becomes({ state: 'restarting', why: null }),
-  };
-  const room = {
-    clock: { now: () => clock.nowS, toContextS: (s: number) => s, fromContextS: (s: number) => s, goOnFrom: () => {} },
-    beats: { start: () => did.push('beats'), stop: () => did.push('no beats'), dispose: () => {} },
-    calls: {
-      call: (kind: string) => did.push(`call ${kind}`),
-      ...{ holdBegan: () => {}, holdEnded: () => {}, voice: () => {}, silence: () => {}, setSpoken: () => {}, dispose: () => {} },
-    },
-    ...{
-      context: () => ({}) as AudioContext,
-      unlock: async () => 'running' as const,
-      preview: () => {},
-      setVolume: () => {},
-      setMode: () => {},
-    },
-  } as unknown as SoundRoom;
-  const parts: AppParts = {
-    wall: {
-      now: () => new Date(Date.UTC(2026, 2, 2, 17) + 1000 * clock.nowS),
-      monoMs: () => 1000 * clock.nowS,
-      newId: () => `id-${++ids}`,
-    },
-    timers,
-    wakeLock: { hold: async () => true, release: () => did.push('screen may sleep') },
-    openStore: async () => ({ store, kept: 'visit-only' }),
-    claim: async () => wish.mayWrite ?? true,
-    ...{ askToPersist: async () => 'kept' as const, watchUpdates: () => {}, nextKey: () => () => {}, decode: async () => null },
-    openRoom: async (events) => {
-      onRoom = events.onState;
-      return wish.sound === false ? { kind: 'no-web-audio' } : { kind: 'open', room };
-    },
-    language: 'en-GB',
-    createPlatformEar: async (given) => createPlatformEar({ ...given, recogniser: () => null, onDevice: null }),
-    createEar: (given) => {
-      ears = given;
-      return fakeEar;
-    },
-    listenToKeys: ({ onHeard }) => {
-      pressKey = onHeard;
-      return () => {};
-    },
-    watchPage: (events) => {
-      page = events;
-      return () => {};
-    },
-    invented: { dog: DEMO_DOG, plan: DEMO_PLAN },
-  };
-  const app = createApp(parts);
-  await settle();
-  const press = async (word: Heard['word'], atS: number) => {
-    clock.nowS = atS;
-    pressKey?.({ word, startedAtS: atS, endedAtS: atS, decidedAtS: atS, confidence: 1, by: 'key' });
-    await settle();
-  };
-  return { app, did, store, timers, press, becomes, clock, page: () => page, room: () => onRoom, ears: () => ears };
-}
+import { openedApp, settle } from './opened-app.ts';
 
 async function practising() {
-  const all = await opened();
+  const all = await openedApp();
   await all.app.intents.practise(DEMO_PLAN.id);
   await settle();
   return all;
 }
 
 test('an empty app opens with the invented dog and her plan', async () => {
-  const { app } = await opened();
+  const { app } = await openedApp();
   expect(app.getState().opening).toEqual({ kind: 'ready', kept: 'visit-only' });
   expect(app.getState().library.dogs).toEqual([DEMO_DOG]);
 });
 
 test('a tab that may not write says so and opens nothing', async () => {
-  const { app, did } = await opened({ mayWrite: false });
+  const { app, did } = await openedApp({ mayWrite: false });
   expect(app.getState().opening).toEqual({ kind: 'another-tab' });
   expect(did).toEqual([]);
 });
 
 test('a browser without sound is told, not left blank', async () => {
-  const { app } = await opened({ sound: false });
+  const { app } = await openedApp({ sound: false });
   expect(app.getState().opening).toEqual({ kind: 'no-web-audio' });
 });
 
@@ -182,7 +81,7 @@ test('an unsure stretch is asked about and never becomes a rep', async () => {
 });
 
 test('the ear is looked after twice a second', async () => {
-  const { did, timers } = await opened();
+  const { did, timers } = await openedApp();
   timers.advance(2000);
   expect(did.filter((what) => what === 'looked')).toHaveLength(4);
 });
@@ -199,7 +98,7 @@ test('the next session starts where this one says', async () => {
 });
 
 test('a second tap on practise does not begin a second session', async () => {
-  const { app, store } = await opened();
+  const { app, store } = await openedApp();
   await Promise.all([app.intents.practise(DEMO_PLAN.id), app.intents.practise(DEMO_PLAN.id)]);
   await settle();
   const heads = await store.sessionHeads();
@@ -207,7 +106,7 @@ test('a second tap on practise does not begin a second session', async () => {
 });
 
 test('with the browser’s recogniser switched on, that ear has the microphone and the other is closed', async () => {
-  const { app } = await opened();
+  const { app } = await openedApp();
   const platformEar = { on: true, mayLeave: true, language: 'en-GB', sayings: { hold: ['steady'] } };
   await app.intents.saveSettings({ platformEar });
   await app.intents.practise(DEMO_PLAN.id);
@@ -219,7 +118,7 @@ test('with the browser’s recogniser switched on, that ear has the microphone a
 });
 
 test('leaving the sound check in the middle closes the microphone, and nothing said after it is a take', async () => {
-  const { app, ears } = await opened();
+  const { app, ears } = await openedApp();
   await app.intents.teach('hold', 'steady');
   await settle();
   expect(app.getState().teaching.kind).toBe('catching');
@@ -241,7 +140,7 @@ test('leaving the sound check in the middle closes the microphone, and nothing s
 });
 
 test('a session on a plan that is not here is refused with the reason, and the microphone stays closed', async () => {
-  const { app } = await opened();
+  const { app } = await openedApp();
   expect(await app.intents.practise('nowhere')).toBe(false);
   expect(app.getState().refusal).toContain('not on this device');
   expect(app.getState()).toMatchObject({ live: null, ear: { state: 'off' } });
@@ -260,7 +159,7 @@ test('a last session that cannot be read does not put the dog back to the first 
 });
 
 test('a library that cannot be read is not opened as an empty one', async () => {
-  const { app, store } = await opened({ unreadable: true });
+  const { app, store } = await openedApp({ unreadable: true });
   expect(app.getState().opening.kind).toBe('failed');
   const all = await store.all();
   expect(all.ok && all.value.events).toEqual([]);

@@ -1,6 +1,9 @@
 /** A copy of everything, out and in: the handler's own file, nobody else's server. */
 import { type ChangeEvent, useState } from 'react';
+import type { Intents } from '../../session/app.ts';
 import { useApp, useIntents } from '../app-context.tsx';
+import { saveFile } from '../parts/save-file.ts';
+import css from './settings.module.css';
 
 const KEPT = {
   kept: 'This browser has promised to keep it.',
@@ -8,27 +11,34 @@ const KEPT = {
   'not-told': 'Keep a copy: a browser may clear what it keeps.',
 } as const;
 
+type Looked = Awaited<ReturnType<Intents['lookAtImport']>>;
+type Offer = Extract<Looked, { ok: true }>['offer'];
+
 export function Backup() {
   const persistence = useApp((state) => state.persistence);
-  const { exportAll, importAll, after } = useIntents();
+  const { exportAll, lookAtImport, after } = useIntents();
   const [said, setSaid] = useState('');
+  const [offer, setOffer] = useState<Offer | null>(null);
   const save = async () => {
     const file = await exportAll();
-    if (file) after(RELEASE_MS, download(file.name, file.text));
+    if (file) await saveFile({ name: file.name, content: file.text, type: 'application/json' }, after);
   };
-  const add = async (event: ChangeEvent<HTMLInputElement>) => {
-    const [file] = event.target.files ?? [];
+  const look = async (event: ChangeEvent<HTMLInputElement>) => {
+    const input = event.currentTarget;
+    const [file] = input.files ?? [];
     if (!file) return;
+    setOffer(null);
     setSaid('Reading…');
-    const result = await importAll(await file.text());
-    setSaid(
-      result.ok
-        ? [
-            `${result.added} new records added, ${result.known} were here already.`,
-            ...result.refused.map((why) => `Refused: ${why}`),
-          ].join('\n')
-        : `Nothing was changed. ${result.why}`,
-    );
+    const looked = await lookAtImport(await file.text());
+    // The same file can be chosen again after it was changed.
+    input.value = '';
+    setSaid(looked.ok ? '' : `Nothing was changed. ${looked.why}`);
+    setOffer(looked.ok ? looked.offer : null);
+  };
+  const add = async ({ add: addNow }: Offer) => {
+    const result = await addNow();
+    setOffer(null);
+    setSaid(result.ok ? `Added: ${records(result.added)}.` : `Nothing was changed. ${result.why}`);
   };
   return (
     <section className="stack">
@@ -40,9 +50,10 @@ export function Backup() {
         </button>
         <label className="stack">
           Add from a copy
-          <input type="file" accept="application/json,.json" onChange={(event) => void add(event)} />
+          <input type="file" accept="application/json,.json" onChange={(event) => void look(event)} />
         </label>
       </div>
+      {offer ? <Preview offer={offer} onAdd={() => void add(offer)} onLeave={() => setOffer(null)} /> : null}
       {said ? (
         <p role="status" className="pre">
           {said}
@@ -52,15 +63,53 @@ export function Backup() {
   );
 }
 
-/** Some browsers begin to read only after the click is over; by then the address must still stand, ms. */
-const RELEASE_MS = 60_000;
+const records = (count: number): string => (count === 1 ? '1 record' : `${count} records`);
 
-/** Returns the way to let go of the file. */
-function download(name: string, text: string): () => void {
-  const url = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
-  const link = document.createElement('a');
-  link.href = url;
-  link.download = name;
-  link.click();
-  return () => URL.revokeObjectURL(url);
+const NAMES = {
+  dog: ['dog', 'dogs'],
+  plan: ['plan', 'plans'],
+  session: ['session', 'sessions'],
+  take: ['take of a word', 'takes of words'],
+  other: ['other entry', 'other entries'],
+} as const;
+
+/** As many as a person reads; the rest is counted. */
+const SHOWN = 20;
+
+function Preview({ offer, onAdd, onLeave }: { offer: Offer; onAdd: () => void; onLeave: () => void }) {
+  const { fresh, freshRecords, known, refused, exportedAt } = offer;
+  return (
+    <div className={css.preview} role="status">
+      <h3>In this copy of {exportedAt.slice(0, 10)}</h3>
+      <ul>
+        <li>
+          New:{' '}
+          {fresh.length > 0
+            ? fresh.map(({ what, count }) => `${count} ${NAMES[what][count === 1 ? 0 : 1]}`).join(', ')
+            : 'nothing'}
+          {freshRecords > 0 ? ` (${records(freshRecords)})` : ''}
+        </li>
+        <li>Here already: {records(known)}</li>
+        <li>Refused: {records(refused.length)}</li>
+      </ul>
+      {refused.length > 0 ? (
+        <ul className={css.refused}>
+          {refused.slice(0, SHOWN).map((why) => (
+            <li key={why}>{why}</li>
+          ))}
+          {refused.length > SHOWN ? <li>and {refused.length - SHOWN} more</li> : null}
+        </ul>
+      ) : null}
+      <div className="row">
+        {freshRecords > 0 ? (
+          <button type="button" className="primary" onClick={onAdd}>
+            Add what is new
+          </button>
+        ) : null}
+        <button type="button" onClick={onLeave}>
+          Leave it
+        </button>
+      </div>
+    </div>
+  );
 }

@@ -6,6 +6,7 @@ import type { Word } from '../../core/word.ts';
 import type { CueMode, SoundName } from '../../session/app-state.ts';
 import { useApp, useIntents } from '../app-context.tsx';
 import { Backup } from './backup.tsx';
+import { Erase } from './erase.tsx';
 import { PlatformEar } from './platform-ear.tsx';
 import css from './settings.module.css';
 
@@ -19,6 +20,7 @@ export function SettingsScreen() {
       <Keys />
       <PlatformEar />
       <Backup />
+      <Erase />
     </div>
   );
 }

@@ -97,8 +97,9 @@ async function expectCalled(page: Page, { cues, headline, says, flag }: Expected
 
 /** The strip of the practice screen ends in the flag of that call, in the shape that belongs to it. */
 async function expectPicture(page: Page, kind: Call['kind']): Promise<void> {
-  const { reps, standing } = await readSession(page);
-  const flag = layoutSmall({ reps, steps: standing.steps }, 'strip').flags.at(-1);
+  const session = await readSession(page);
+  const { reps, standing } = session;
+  const flag = layoutSmall({ reps, steps: standing.steps, calls: callsInOrder(session) }, 'strip').flags.at(-1);
   expect(flag?.call.kind).toBe(kind);
   const cloths = page.locator('svg[role=img] path[class*=loth]');
   expect(await cloths.last().getAttribute('d')).toBe(flag && clothPath(flag));
@@ -137,7 +138,7 @@ test('raise, stay, split, re-earn, return, rest and the question about pain: eac
   await page.getByRole('button', { name: 'Stay' }).click();
   await page.getByRole('heading', { name: 'Lie flat 1 s' }).waitFor();
   await expectCalled(page, {
-    ...{ cues: ['return'], headline: 'stay', flag: 'raise' },
+    ...{ cues: ['return'], headline: 'stay', flag: 'remain' },
     says: ['Stay: Lie flat 1 s.', 'The call “next step” is not followed'],
   });
   await page.keyboard.press('u');

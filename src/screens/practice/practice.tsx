@@ -4,6 +4,7 @@ import { Link, useLocation } from 'wouter';
 import { stepOf } from '../../core/criterion.ts';
 import type { SessionState } from '../../core/fold.ts';
 import type { Step } from '../../core/plan.ts';
+import { callsInOrder } from '../../core/summary.ts';
 import { useApp, useIntents } from '../app-context.tsx';
 import { Stairs } from '../picture/stairs.tsx';
 import { Ear } from './ear.tsx';
@@ -136,7 +137,7 @@ function Says({ live }: { live: SessionState }) {
 function Strip({ live }: { live: SessionState }) {
   return (
     <div className={css.strip}>
-      <Stairs variant="strip" reps={live.reps} steps={live.standing.steps} />
+      <Stairs variant="strip" reps={live.reps} steps={live.standing.steps} calls={callsInOrder(live)} />
     </div>
   );
 }

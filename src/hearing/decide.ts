@@ -1,5 +1,6 @@
 /** Decides when a rising score is a word: at its peak, when a pause follows, once. What is nearly a word is unsure. */
 import type { Loudness } from './loudness.ts';
+import type { Kept } from './memory.ts';
 import type { Model } from './model.ts';
 import { createOwnSound } from './own-sound.ts';
 import { pauseAround } from './pause.ts';
@@ -14,6 +15,8 @@ export type Hearing =
       readonly decidedAtS: number;
       /** 0 to 1. */
       readonly confidence: number;
+      /** Enough to learn from; only where the listener was asked to keep it. */
+      readonly kept?: Kept;
     }
   | {
       readonly kind: 'unsure';
@@ -22,6 +25,7 @@ export type Hearing =
       readonly decidedAtS: number;
       /** The two nearest words, nearest first. */
       readonly nearest: readonly { readonly word: string; readonly confidence: number }[];
+      readonly kept?: Kept;
     };
 
 /** A peak stands when the score has not risen for this long. */

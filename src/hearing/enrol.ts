@@ -1,15 +1,17 @@
 /** Turns a handler's takes and ordinary talk into a model, and says what can be expected of it. */
-import { calibrate, type Ground, type Rehearsed, rehearse } from './calibrate.ts';
+import { calibrate, type Ground, rehearse } from './calibrate.ts';
 import { clickOf } from './click.ts';
 import { type Sorted, sortClicks } from './click-words.ts';
 import { type Feature, fitNormaliser, type Normaliser, normalise } from './feature.ts';
 import { createCepstraFeature } from './feature-cepstra.ts';
 import { createFusedFeature } from './feature-fused.ts';
 import { forecastOf, type WordForecast } from './forecast.ts';
+import type { Learned } from './learn.ts';
 import type { Model, OwnedTemplate } from './model.ts';
 import type { Owner } from './score.ts';
+import { unpack } from './stretch.ts';
 import { type CutTake, cutTake, type Take, type TakeFault, type TakeReport } from './take.ts';
-import { ROOMS_DB, type Staged, stage } from './template.ts';
+import { END_LAG_S, ROOMS_DB, START_LAG_S, type Staged, stage } from './template.ts';
 import type { NetworkWeights } from './weights/shape.ts';
 
 export type { Model, Take, WordForecast };
@@ -30,6 +32,8 @@ export interface Teaching {
   readonly words: Readonly<Record<string, readonly Take[]>>;
   /** What the handler says besides: praise, the dog's name, chatter. Two takes of each do most. */
   readonly talk: readonly Take[];
+  /** What corrections made of what was heard; oldest first. Takes of words that are not taught by sound, and of another kind of ear, are left out. */
+  readonly learned?: readonly Learned[];
 }
 
 /** What keeps a take, a word or the whole from being used. `word` is undefined for talk; `take` counts from 0. */
@@ -55,6 +59,7 @@ const UNUSABLE: readonly TakeFault[] = ['not-finite', 'bad-rate', 'too-short', '
 interface Cut extends Owner, CutTake {}
 interface StagedTake extends Owner {
   readonly rooms: readonly Staged[];
+  readonly learnedOf?: string;
 }
 
 export function featureFor(weights: NetworkWeights | undefined): Feature {
@@ -81,14 +86,40 @@ function missing({ spoken, clicks }: Sorted, cuts: readonly Cut[]): EnrolProblem
 }
 
 function templatesOf(staged: readonly StagedTake[], normaliser: Normaliser, feature: Feature): OwnedTemplate[] {
-  return staged.flatMap(({ word, take, rooms }) =>
+  return staged.flatMap(({ word, take, rooms, learnedOf }) =>
     rooms.map(({ rows, from, to }) => {
       const values = new Float32Array((to - from) * feature.dims);
       for (let r = from; r < to; r++)
         normalise(rows[r] as Float32Array, normaliser, feature.parts, values, (r - from) * feature.dims);
-      return { word, take, steps: to - from, values };
+      return { word, take, steps: to - from, values, ...(learnedOf !== undefined && { learnedOf }) };
     }),
   );
+}
+
+/** As they were heard: in the room they were said in, so that no other need be imagined. Numbered after the taught ones. */
+function learnedTakes({ words, talk, learned = [] }: Teaching, feature: Feature): StagedTake[] {
+  const numbers = new Map<string | undefined, number>();
+  const numbered = (word: string | undefined): number => {
+    const take = numbers.get(word) ?? (word === undefined ? talk : (words[word] ?? [])).length;
+    numbers.set(word, take + 1);
+    return take;
+  };
+  return learned
+    .filter(({ word }) => word === undefined || words[word] !== undefined)
+    .filter(({ stretch }) => stretch.features === feature.kind && stretch.dims === feature.dims)
+    .map(({ of, word, stretch }) => {
+      const room = { rows: unpack(stretch), from: stretch.from, to: stretch.to, startLagS: START_LAG_S, endLagS: END_LAG_S };
+      return { word, take: numbered(word), rooms: [room], learnedOf: of };
+    });
+}
+
+/** A take that was learnt has no number on the screen: advice on it would point at another. */
+function onTaughtTakes(forecast: readonly WordForecast[], { words }: Teaching): WordForecast[] {
+  const isTaught = (word: string, take: number) => take < (words[word]?.length ?? 0);
+  return forecast.map((each) => ({
+    ...each,
+    advice: each.advice.filter((advice) => advice.kind !== 'takes-unlike' || isTaught(each.word, advice.take)),
+  }));
 }
 
 const meanOf = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0) / Math.max(1, values.length);
@@ -100,12 +131,13 @@ export function enrol(teaching: Teaching, options: EnrolOptions = {}): Enrolment
   const lacking = missing(sorted, cuts);
   if (lacking.length > 0) return { ok: false, problems: [...problems, ...lacking] };
   const good = cuts.filter(usable);
-  const staged = good.map((cut, i) => ({
+  const feature = featureFor(options.weights);
+  const taughtTakes: StagedTake[] = good.map((cut, i) => ({
     word: cut.word,
     take: cut.take,
     rooms: ROOMS_DB.map((snrDb, room) => stage(featureFor(options.weights), cut.speech, snrDb, 1 + i * ROOMS_DB.length + room)),
   }));
-  const feature = featureFor(options.weights);
+  const staged = [...taughtTakes, ...learnedTakes(sorted.spoken, feature)];
   const normaliser = fitNormaliser(
     staged.flatMap((s) => s.rooms.flatMap((room) => room.rows)),
     feature.dims,
@@ -118,9 +150,7 @@ export function enrol(teaching: Teaching, options: EnrolOptions = {}): Enrolment
     parts: feature.parts,
     dims: feature.dims,
   };
-  const rehearsed = staged.map((s) =>
-    rehearse({ word: s.word, take: s.take, rows: (s.rooms[ROOMS_DB.length - 1] as Staged).rows }, ground),
-  );
+  const rehearsed = staged.map((s) => rehearse({ word: s.word, take: s.take, rows: (s.rooms.at(-1) as Staged).rows }, ground));
   const taught = calibrate(rehearsed, words, feature.kind);
   const model: Model = {
     version: 1,
@@ -132,5 +162,10 @@ export function enrol(teaching: Teaching, options: EnrolOptions = {}): Enrolment
     normaliser,
     taughtLevelDb: meanOf(good.filter((c) => c.word !== undefined).map((c) => c.report.levelDb)),
   };
-  return { ok: true, model, forecast: [...forecastOf(rehearsed as readonly Rehearsed[], taught), ...sorted.forecast], problems };
+  return {
+    ok: true,
+    model,
+    forecast: [...onTaughtTakes(forecastOf(rehearsed, taught), sorted.spoken), ...sorted.forecast],
+    problems,
+  };
 }

@@ -7,6 +7,7 @@ import { normalise } from './feature.ts';
 import { HOP } from './front.ts';
 import { createGain } from './gain.ts';
 import { createLoudness } from './loudness.ts';
+import { createMemory } from './memory.ts';
 import type { Model } from './model.ts';
 import { createResampler, EAR_RATE_HZ } from './resample.ts';
 import { createScorer } from './score.ts';
@@ -22,6 +23,8 @@ export interface ListenOptions {
   readonly startsAtS?: number;
   /** Needed for a model with fused features. */
   readonly weights?: NetworkWeights | undefined;
+  /** Keep with every hearing what can be learnt from it: its features, and its sound if wished. */
+  readonly keep?: { readonly sound: boolean } | undefined;
   /** For measuring: every candidate with what was decided on it. */
   readonly trace?: ((line: unknown) => void) | undefined;
 }
@@ -53,6 +56,7 @@ export function createListener(model: Model, options: ListenOptions): Listener {
   const vector = new Float32Array(feature.dims);
   const decider = createDecider(model, loudness, options.trace);
   const clickEar = createClickEar(model.clicks);
+  const memory = options.keep ? createMemory(feature, options.keep.sound) : null;
   const levelled = new Float32Array(HOP);
   let taken = 0;
   let factor = 1;
@@ -73,6 +77,7 @@ export function createListener(model: Model, options: ListenOptions): Listener {
   }
 
   function takeVector(raw: Float32Array): void {
+    memory?.vector(raw);
     normalise(raw, model.normaliser, model.parts, vector, 0);
     bank.compare(vector);
     for (let i = 0; i < sliders.length; i++) {
@@ -99,10 +104,20 @@ export function createListener(model: Model, options: ListenOptions): Listener {
     }
   }
 
+  /** A click is told apart by other means: nothing could be learnt from its features. */
+  function withMemory(h: Hearing): Hearing {
+    const nearest = h.kind === 'word' ? h.word : h.nearest[0]?.word;
+    if (!memory || model.clicks.some(({ word }) => word === nearest)) return h;
+    const kept = memory.cut(h.startedAtS, h.endedAtS);
+    return kept ? { ...h, kept } : h;
+  }
+
   /** Moments inside are seconds of the 16 kHz stream from 0; outside they are stream time. */
   function outward(found: readonly Hearing[]): readonly Hearing[] {
     const decidedAtS = startsAtS + pushed / options.sampleRateHz;
-    return found.map((h) => ({ ...h, startedAtS: startsAtS + h.startedAtS, endedAtS: startsAtS + h.endedAtS, decidedAtS }));
+    return found
+      .map(withMemory)
+      .map((h) => ({ ...h, startedAtS: startsAtS + h.startedAtS, endedAtS: startsAtS + h.endedAtS, decidedAtS }));
   }
 
   return {
@@ -111,6 +126,7 @@ export function createListener(model: Model, options: ListenOptions): Listener {
       pushed += block.length;
       const samples = resampler.push(block);
       const clicked = clickEar.push(samples);
+      memory?.sound(samples);
       take(samples);
       heard = clickEar.join(clicked, decider.collect());
       return heard.length === 0 ? heard : outward(heard);

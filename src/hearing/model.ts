@@ -11,7 +11,10 @@ export interface TaughtWord {
   readonly width: number;
 }
 
-export interface OwnedTemplate extends Template, Owner {}
+export interface OwnedTemplate extends Template, Owner {
+  /** The heard event that a correction made this take of; absent: it was taught. */
+  readonly learnedOf?: string;
+}
 
 export interface Model {
   readonly version: 1;

@@ -13,7 +13,7 @@ const AFTER_S = 0.3;
 export const START_LAG_S = 0.12;
 export const END_LAG_S = 0.14;
 /** A template has at least so many rows. */
-const FEWEST_ROWS = 3;
+export const FEWEST_ROWS = 3;
 
 /** One take in one room: all its rows (noise before and after included), and which of them are the word. */
 export interface Staged {

@@ -25,6 +25,8 @@ export interface NextStart {
   readonly steps: readonly Step[];
   readonly startStepId: string;
   readonly carried: Carried;
+  /** Trials on that step since it was reached, whichever rule judges from now on: what is known of the dog there. */
+  readonly known: { readonly kept: number; readonly of: number };
   readonly why: StartReason;
 }
 
@@ -33,11 +35,13 @@ export const CARRY_DAYS = 7;
 /** A longer gap starts two steps lower, days (common practice, no source). */
 export const LONG_GAP_DAYS = 21;
 
+const NOTHING_KNOWN: NextStart['known'] = { kept: 0, of: 0 };
+
 /** The start of a plan that was never practised. Throws on an empty ladder: a plan is checked before it is kept. */
 export function firstStart(steps: readonly Step[]): NextStart {
   const first = steps[0];
   if (!first) throw new Error('next start: the plan has no steps');
-  return { steps, startStepId: first.id, carried: NOTHING_CARRIED, why: { kind: 'first-session' } };
+  return { steps, startStepId: first.id, carried: NOTHING_CARRIED, known: NOTHING_KNOWN, why: { kind: 'first-session' } };
 }
 
 /**
@@ -52,13 +56,16 @@ export function nextStart(standing: Standing, endedOnLift: boolean, daysSince: n
   const reached = indexOfStep(steps, nearestEasier(standing.steps, reachedId, steps));
   const start = steps[Math.max(0, reached - stepsLower(why, daysSince))];
   if (!start) throw new Error('next start: the plan has no steps');
-  const goesOn = start.id === reachedId && daysSince <= CARRY_DAYS && asksTheSame(standing, start, plan);
+  const isSame = start.id === reachedId && daysSince <= CARRY_DAYS && asksTheSame(standing, start);
+  const goesOn = isSame && sameRule(standing.rule, ruleOf(plan.rule));
+  const { kept, count } = standing.trials;
   const { returns, passed, alarms } = standing;
   return {
     steps,
     startStepId: start.id,
     why,
     carried: { trials: goesOn ? standing.trials : NO_TRIALS, returns, passed, alarms },
+    known: isSame ? { kept, of: count } : NOTHING_KNOWN,
   };
 }
 
@@ -71,10 +78,10 @@ function nearestEasier(old: readonly Step[], reachedId: string, steps: readonly 
   return easier.find(({ id }) => indexOfStep(steps, id) >= 0)?.id ?? steps[0]?.id ?? '';
 }
 
-/** Trials go on only while the step asks for the same seconds and is judged by the same rule. */
-function asksTheSame(standing: Standing, start: Step, plan: NextPlan): boolean {
+/** Trials tell of a step only while it asks for the same seconds; they go on only while the same rule judges them. */
+function asksTheSame(standing: Standing, start: Step): boolean {
   const was = standing.steps[indexOfStep(standing.steps, start.id)];
-  return was !== undefined && criterionS(was) === criterionS(start) && sameRule(standing.rule, ruleOf(plan.rule));
+  return was !== undefined && criterionS(was) === criterionS(start);
 }
 
 /** The plan with the half steps that a session put in, marked as such: save it after the session, so that they stay. */

@@ -48,3 +48,14 @@ test('half steps stay on the ladder of the next session', () => {
   // It ended on a lift, so one lower than the half step.
   expect(next.startStepId).toBe('hold-2');
 });
+
+test('another rule counts afresh, but what is known of the dog on the step stays known', () => {
+  const { standing } = type(from('hold-3'), 'kk kklk').state;
+  const other = nextStart(standing, false, 1, { steps: standing.steps, rule: { kind: 'cautious' } });
+  expect(other.carried.trials).toEqual(NO_TRIALS);
+  expect(other.known).toEqual({ kept: 3, of: 4 });
+  expect(nextStart(standing, false, 1).known).toEqual({ kept: 3, of: 4 });
+  // On another step, or after a gap, it says nothing.
+  expect(nextStart(standing, true, 1).known).toEqual({ kept: 0, of: 0 });
+  expect(nextStart(standing, false, 8).known).toEqual({ kept: 0, of: 0 });
+});

@@ -39,7 +39,6 @@ function EditPlan({ kept }: { kept: Plan }) {
     if (changed.plan !== plan) void savePlan(changed.plan);
   };
   const onEdit = (edit: PlanEdit) => show(editDraft(draft, edit));
-  const trials = next?.carried.trials;
   return (
     <div className="stack wide">
       <Head plan={plan} />
@@ -67,7 +66,7 @@ function EditPlan({ kept }: { kept: Plan }) {
       <RulePart
         rule={ruleOf(plan.rule)}
         refusal={refused?.edit.kind === 'choose-rule' ? sayRefusal(refused, plan.steps) : ''}
-        own={trials ? { kept: trials.kept, of: trials.count } : null}
+        own={next?.known ?? null}
         onChoose={(rule) => onEdit({ kind: 'choose-rule', rule })}
       />
     </div>

@@ -7,7 +7,7 @@ import { memoryLocation } from 'wouter/memory-location';
 import { create } from 'zustand';
 import { DEMO_DOG, DEMO_PLAN } from '../../../demo/scenario.ts';
 import { checkPlan } from '../../../src/core/check-plan.ts';
-import { firstStart, NOTHING_CARRIED } from '../../../src/core/next-start.ts';
+import { firstStart } from '../../../src/core/next-start.ts';
 import type { HandlingStep, Plan } from '../../../src/core/plan.ts';
 import type { Rule } from '../../../src/core/rule.ts';
 import { AppProvider } from '../../../src/screens/app-context.tsx';
@@ -15,7 +15,7 @@ import { PlanScreen } from '../../../src/screens/plan/plan.tsx';
 import type { App } from '../../../src/session/app.ts';
 
 /** As much of the app as the plan asks for: a library, saving, ids, and a dog with 8 of 9 kept where it goes on. */
-function fakeApp(plan: Plan, trials = { last: [], count: 9, kept: 8 }): App & { saved: Plan[] } {
+function fakeApp(plan: Plan, known = { kept: 8, of: 9 }): App & { saved: Plan[] } {
   const saved: Plan[] = [];
   const use = create(() => ({ library: { dogs: [DEMO_DOG], plans: [plan], sounds: [], settings: null } }));
   let ids = 0;
@@ -23,7 +23,7 @@ function fakeApp(plan: Plan, trials = { last: [], count: 9, kept: 8 }): App & { 
     savePlan: async (changed: Plan) => void saved.push(changed),
     newId: () => `new-${++ids}`,
     practise: async () => {},
-    startOf: async () => ({ ...firstStart(plan.steps), startStepId: 'hold-5', carried: { ...NOTHING_CARRIED, trials } }),
+    startOf: async () => ({ ...firstStart(plan.steps), startStepId: 'hold-5', known }),
   };
   return Object.assign(use, { intents, saved }) as unknown as App & { saved: Plan[] };
 }
@@ -271,7 +271,7 @@ test('the dog’s own trials stand beside the rule with their n and their interv
 });
 
 test('four trials are too few for an interval, and none says so', async () => {
-  await show(DEMO_PLAN, DEMO_PLAN.id, fakeApp(DEMO_PLAN, { last: [], count: 4, kept: 4 }));
+  await show(DEMO_PLAN, DEMO_PLAN.id, fakeApp(DEMO_PLAN, { kept: 4, of: 4 }));
   expect(screen.getByText('4 of 4 kept on the step that comes next: too few to say more.')).toBeTruthy();
 });
 

@@ -1,5 +1,6 @@
 /** The one kind of record that is kept: an immutable event. A session is the fold of its events; a correction is one more. */
 import type { Call } from './call.ts';
+import type { Correction } from './correction.ts';
 import type { KeyBindings } from './key-bindings.ts';
 import type { Limits } from './limits.ts';
 import type { Carried } from './next-start.ts';
@@ -53,6 +54,7 @@ export type SessionEvent =
   | Stored<'word-unsure', Unsure>
   | Stored<'called', Call & { readonly because: string }>
   | Stored<'undone', { readonly of: string }>
+  | Stored<'corrected', Correction>
   | Stored<'paused', { readonly atS: Seconds; readonly why: PauseReason }>
   | Stored<'resumed', { readonly atS: Seconds }>
   | Stored<'ear-changed', { readonly atS: Seconds; readonly ear: string; readonly state: EarState }>

@@ -145,6 +145,8 @@ function reduce(state: SessionState, event: SessionEvent): SessionState {
       return end(state, event.body.atS, event.id);
     case 'session-started':
     case 'undone':
+    // What was heard stays as it was; `correct.ts` folds it anew.
+    case 'corrected':
       return state;
   }
 }

@@ -12,8 +12,8 @@ export type Word = (typeof WORDS)[number];
 /** May be taught besides; without a take of theirs no ear listens for them. */
 export type OptionalWord = Exclude<Word, SpokenWord>;
 
-/** Which ear reported a word. */
-export type EarName = 'own-words' | 'platform' | 'key' | 'button' | 'recording';
+/** Which ear reported a word; `review`: nobody heard it, it was put in afterwards. */
+export type EarName = 'own-words' | 'platform' | 'key' | 'button' | 'recording' | 'review';
 
 /** One word, heard. Times are seconds on the session clock; `startedAtS` is the onset and is what counts. */
 export interface Heard {

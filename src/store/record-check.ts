@@ -1,6 +1,7 @@
 /** Checks that a record from storage or from a file is an event as the core knows it, and names path, value and bound when not. */
 import * as v from 'valibot';
 import type { Reason } from '../core/call.ts';
+import { type Correction, REP_WORDS } from '../core/correction.ts';
 import { EAR_STATES, type LibraryEvent, type PauseReason, type SessionEvent, type StoredEvent } from '../core/event.ts';
 import { BODY_AREAS, type BodyArea, type HandlingStep, indexOfStep, type Plan, type Step } from '../core/plan.ts';
 import { isStoredRule, type StoredRule } from '../core/rule.ts';
@@ -59,7 +60,7 @@ function isIsoTime(text: string): boolean {
   return /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(\.\d+)?(Z|[+-]\d\d:\d\d)$/.test(text) && !Number.isNaN(Date.parse(text));
 }
 
-const EAR_NAME = oneOf<EarName>({ 'own-words': true, platform: true, key: true, button: true, recording: true });
+const EAR_NAME = oneOf<EarName>({ 'own-words': true, platform: true, key: true, button: true, recording: true, review: true });
 const HANDLED_AREA = picked(BODY_AREAS.filter((area): area is HandlingStep['area'] => area !== 'position'));
 
 const STEP_COMMON = {
@@ -106,6 +107,20 @@ function areAlarms(value: unknown): boolean {
   );
 }
 
+const REP_WORD = picked(REP_WORDS);
+const CORRECTION: v.GenericSchema<unknown, Correction> = v.variant(
+  'do',
+  [
+    record({ do: v.literal('confirm'), of: TEXT }),
+    record({ do: v.literal('relabel'), of: TEXT, as: v.nullable(REP_WORD) }),
+    record({ do: v.literal('move'), of: TEXT, startedAtS: FINITE }),
+    record({ do: v.literal('insert'), word: REP_WORD, startedAtS: FINITE }),
+    record({ do: v.literal('void'), of: TEXT, reason: TEXT }),
+    record({ do: v.literal('note'), of: v.nullable(TEXT), text: TEXT }),
+  ],
+  'one of confirm, relabel, move, insert, void, note',
+);
+
 /** Reasons are for reading: rules come and go, and an old reason must not cost an old session. */
 const REASON = v.custom<Reason>(
   (value) => typeof (value as { kind?: unknown } | null)?.kind === 'string',
@@ -136,6 +151,7 @@ const SESSION_BODIES = {
     ...{ fromStepId: TEXT, toStepId: TEXT, inserted: v.nullable(STEP), reasons: list(REASON), because: TEXT },
   }),
   undone: record({ of: TEXT }),
+  corrected: CORRECTION,
   paused: record({ atS: FINITE, why: oneOf<PauseReason>({ handler: true, hidden: true, closed: true }) }),
   resumed: record({ atS: FINITE }),
   'ear-changed': record({ atS: FINITE, ear: TEXT, state: picked(EAR_STATES) }),

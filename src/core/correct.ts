@@ -1,0 +1,233 @@
+/** Folds a session as it was put right in the review: the heard words corrected, the steps those that were really practised. */
+import type { Call } from './call.ts';
+import type { Correction, RepWord } from './correction.ts';
+import { decide } from './criterion.ts';
+import type { SessionEvent } from './event.ts';
+import { append, type BadLog, fold, type SessionState, standingEvents } from './fold.ts';
+import type { Seconds } from './units.ts';
+import type { EarName, Word } from './word.ts';
+
+type Corrected = SessionEvent & { readonly type: 'corrected' };
+type WordHeard = SessionEvent & { readonly type: 'word-heard' };
+
+/** One heard word, unsure stretch or inserted word, with what became of it. */
+export interface Hearing {
+  readonly id: string;
+  /** What the ear made of it; null: it heard nothing. */
+  readonly was: Word | 'unsure' | null;
+  /** What it is now; null: no word. */
+  readonly is: Word | null;
+  readonly startedAtS: Seconds;
+  readonly endedAtS: Seconds;
+  /** As the ear was sure, 0 to 1; of an unsure stretch its nearest word's. */
+  readonly confidence: number;
+  readonly by: EarName;
+  /** The handler said that the ear was right, or what it really was. */
+  readonly judged: boolean;
+  readonly moved: boolean;
+}
+
+/** A rep's calls: those that were made, and those that the rule makes of the corrected words. */
+export interface CallsBeside {
+  /** 1 for the first rep. */
+  readonly rep: number;
+  readonly called: readonly Call[];
+  readonly wouldCall: readonly Call[];
+}
+
+export interface CorrectedSession {
+  /** Its log holds the corrected words and no corrections: any reader of a session can read it. */
+  readonly state: SessionState;
+  /** In the order of their times. */
+  readonly hearings: readonly Hearing[];
+  /** One for each rep. */
+  readonly calls: readonly CallsBeside[];
+  /** By the event that ended the rep; the session's own under ''. */
+  readonly notes: ReadonlyMap<string, string>;
+  /** Why a rep was voided, by the event that ended it. */
+  readonly voidReasons: ReadonlyMap<string, string>;
+  readonly corrections: number;
+  readonly canUndo: string | null;
+  readonly canRedo: string | null;
+}
+
+export type CorrectionProblem = {
+  readonly kind: 'unknown-word' | 'no-rep-ends-there' | 'time-outside-the-session';
+  readonly got: string;
+};
+
+/** Reps end this long after the last thing that happened at the latest, s: a missed last word may be put in. */
+const AFTER_END_S: Seconds = 60;
+
+export function foldCorrected(
+  log: readonly SessionEvent[],
+): { readonly ok: true; readonly session: CorrectedSession } | { readonly ok: false; readonly problem: BadLog } {
+  const standing = standingEvents(log);
+  const corrections = standing.filter((event): event is Corrected => event.type === 'corrected');
+  const corrected = correctedLog(standing, corrections);
+  const folded = fold(corrected);
+  if (!folded.ok) return folded;
+  return {
+    ok: true,
+    session: {
+      state: folded.state,
+      hearings: hearingsOf(standing, corrections),
+      calls: callsBeside(corrected),
+      ...textsOf(corrections),
+      corrections: corrections.length,
+      canUndo: corrections.at(-1)?.id ?? null,
+      canRedo: redoable(log),
+    },
+  };
+}
+
+/** Null when it can be kept; else why not, with the value. */
+export function checkCorrection(log: readonly SessionEvent[], correction: Correction): CorrectionProblem | null {
+  const folded = foldCorrected(log);
+  if (!folded.ok) return { kind: 'unknown-word', got: folded.problem.kind };
+  const { hearings, state } = folded.session;
+  if ('startedAtS' in correction) {
+    const { startedAtS } = correction;
+    if (!(startedAtS >= 0 && startedAtS <= state.latestS + AFTER_END_S))
+      return { kind: 'time-outside-the-session', got: String(startedAtS) };
+  }
+  if (correction.do === 'insert' || (correction.do === 'note' && correction.of === null)) return null;
+  const of = correction.of ?? '';
+  if (correction.do === 'void' || correction.do === 'note')
+    return state.reps.some(({ endedBy }) => endedBy === of) ? null : { kind: 'no-rep-ends-there', got: of };
+  return hearings.some(({ id }) => id === of) ? null : { kind: 'unknown-word', got: of };
+}
+
+/** The log as it would have been: each event where it was written, what was moved or put in where its time belongs. */
+function correctedLog(standing: readonly SessionEvent[], corrections: readonly Corrected[]): readonly SessionEvent[] {
+  const original = standing.filter(({ type }) => type !== 'corrected' && type !== 'undone');
+  const base = [...original, ...corrections.flatMap(insertedWord)];
+  const late: WordHeard[] = [];
+  const inPlace = base.flatMap((event): readonly SessionEvent[] => {
+    const own = corrections.filter(({ body }) => 'of' in body && body.of === event.id).map(({ body }) => body);
+    const word = relabelled(event, own);
+    if (word === null) return [];
+    const movedToS = own.findLast((body) => body.do === 'move')?.startedAtS;
+    const isInserted = event.type === 'word-heard' && event.body.by === 'review';
+    if (word.type !== 'word-heard' || (movedToS === undefined && !isInserted)) return [word];
+    late.push(movedToS === undefined ? word : movedTo(word, movedToS));
+    return [];
+  });
+  return late.toSorted((a, b) => a.body.startedAtS - b.body.startedAtS).reduce(insertByTime, inPlace);
+}
+
+/** The words that the handler put in afterwards. Its moment of writing is the session's, not the review's. */
+function insertedWord(event: Corrected): readonly WordHeard[] {
+  const { body } = event;
+  if (body.do !== 'insert') return [];
+  const { word, startedAtS } = body;
+  const heard = { word, startedAtS, endedAtS: startedAtS, decidedAtS: startedAtS, confidence: 1, by: 'review' } as const;
+  return [{ ...event, type: 'word-heard', body: heard }];
+}
+
+/** Null: it is no word, and drops out. */
+function relabelled(event: SessionEvent, own: readonly Correction[]): SessionEvent | null {
+  if (event.type !== 'word-heard' && event.type !== 'word-unsure') return event;
+  const label = own.findLast((body) => body.do === 'relabel');
+  const word = own.some((body) => body.do === 'void') ? 'void' : label?.as;
+  if (word === undefined) return event;
+  if (word === null) return null;
+  return event.type === 'word-heard' ? { ...event, body: { ...event.body, word } } : asWord(event, word);
+}
+
+function asWord(event: SessionEvent & { type: 'word-unsure' }, word: RepWord): WordHeard {
+  const { startedAtS, endedAtS, decidedAtS, by } = event.body;
+  return { ...event, type: 'word-heard', body: { word, startedAtS, endedAtS, decidedAtS, confidence: 1, by } };
+}
+
+function movedTo(event: WordHeard, startedAtS: Seconds): WordHeard {
+  const byS = startedAtS - event.body.startedAtS;
+  const { endedAtS, decidedAtS } = event.body;
+  return { ...event, body: { ...event.body, startedAtS, endedAtS: endedAtS + byS, decidedAtS: decidedAtS + byS } };
+}
+
+/** When an event happened, s on the session clock; null: it belongs to the one before it. */
+function timeOf(event: SessionEvent): Seconds | null {
+  switch (event.type) {
+    case 'word-heard':
+    case 'word-unsure':
+      return event.body.startedAtS;
+    case 'paused':
+    case 'resumed':
+    case 'session-ended':
+    case 'ear-changed':
+      return event.body.atS;
+    default:
+      return null;
+  }
+}
+
+function insertByTime(log: readonly SessionEvent[], event: WordHeard): readonly SessionEvent[] {
+  const before = log.findLastIndex((other) => (timeOf(other) ?? Number.POSITIVE_INFINITY) <= event.body.startedAtS);
+  // A call stays with the word that it answered; an end is an end, and a word that came later is put before it.
+  let at = Math.max(1, before + 1);
+  while (log[at]?.type === 'called') at++;
+  if (log[at - 1]?.type === 'session-ended') at--;
+  return log.toSpliced(at, 0, event);
+}
+
+function hearingsOf(standing: readonly SessionEvent[], corrections: readonly Corrected[]): readonly Hearing[] {
+  const heard = [...standing, ...corrections.flatMap(insertedWord)].flatMap((event): readonly Hearing[] => {
+    if (event.type !== 'word-heard' && event.type !== 'word-unsure') return [];
+    const own = corrections.filter(({ body }) => 'of' in body && body.of === event.id).map(({ body }) => body);
+    const label = own.findLast((body) => body.do === 'relabel');
+    const movedToS = own.findLast((body) => body.do === 'move')?.startedAtS;
+    const was = event.type === 'word-unsure' ? 'unsure' : event.body.by === 'review' ? null : event.body.word;
+    const heardAs = event.type === 'word-heard' ? event.body.word : null;
+    const shiftS = movedToS === undefined ? 0 : movedToS - event.body.startedAtS;
+    return [
+      {
+        ...{ id: event.id, was, is: label === undefined ? heardAs : label.as, by: event.body.by },
+        startedAtS: event.body.startedAtS + shiftS,
+        endedAtS: event.body.endedAtS + shiftS,
+        confidence: event.type === 'word-heard' ? event.body.confidence : (event.body.nearest[0]?.confidence ?? 0),
+        judged: own.some((body) => body.do === 'confirm' || body.do === 'relabel'),
+        moved: movedToS !== undefined,
+      },
+    ];
+  });
+  return heard.toSorted((a, b) => a.startedAtS - b.startedAtS);
+}
+
+/** The rule is asked after every rep of the corrected session, on the step that was practised. */
+function callsBeside(log: readonly SessionEvent[]): readonly CallsBeside[] {
+  const [first, ...rest] = log;
+  const begun = first && fold([first]);
+  if (!begun?.ok) return [];
+  const wouldCall: (readonly Call[])[] = [];
+  const state = rest.reduce((before, event) => {
+    const after = append(before, event);
+    const rep = after.reps[before.reps.length];
+    const isSaid = event.type === 'word-heard';
+    if (rep) wouldCall.push(isSaid ? decide(before.standing, rep, rep.endAtS - after.pausedS, before.start.limits) : []);
+    return after;
+  }, begun.state);
+  return state.reps.map(({ n, calls }, i) => ({ rep: n, called: calls, wouldCall: wouldCall[i] ?? [] }));
+}
+
+function textsOf(corrections: readonly Corrected[]): Pick<CorrectedSession, 'notes' | 'voidReasons'> {
+  const notes = new Map<string, string>();
+  const voidReasons = new Map<string, string>();
+  for (const { body } of corrections) {
+    if (body.do === 'void') voidReasons.set(body.of, body.reason);
+    if (body.do !== 'note') continue;
+    if (body.text === '') notes.delete(body.of ?? '');
+    else notes.set(body.of ?? '', body.text);
+  }
+  return { notes, voidReasons };
+}
+
+/** The undo to take back: the latest one of a correction that stands, unless something was corrected after it. */
+function redoable(log: readonly SessionEvent[]): string | null {
+  const ids = new Set(log.flatMap(({ id, type }) => (type === 'corrected' ? [id] : [])));
+  const standing = standingEvents(log);
+  const last = standing.findLast((event) => event.type === 'undone' && ids.has(event.body.of));
+  if (!last) return null;
+  const isCorrectedSince = log.slice(log.indexOf(last)).some(({ type }) => type === 'corrected');
+  return isCorrectedSince ? null : last.id;
+}

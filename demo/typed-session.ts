@@ -26,7 +26,11 @@ export function typedHeard(word: Word, startedAtS: number): Heard {
   return { word, startedAtS, endedAtS, decidedAtS: endedAtS + 0.2, confidence: 0.9, by: 'key' };
 }
 
-export function sessionStart(plan: Plan, next: Omit<NextStart, 'known'> = firstStart(plan.steps), limits: Limits = LONG): SessionStart {
+export function sessionStart(
+  plan: Plan,
+  next: Omit<NextStart, 'known'> = firstStart(plan.steps),
+  limits: Limits = LONG,
+): SessionStart {
   const { id: planId, dogId, title: planTitle, position } = plan;
   const { steps, startStepId, carried } = next;
   return {

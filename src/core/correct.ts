@@ -1,5 +1,6 @@
 /** Folds a session as it was put right in the review: the heard words corrected, the steps those that were really practised. */
 import type { Call } from './call.ts';
+import { NO_TRIALS, type Trials } from './chain/machine.ts';
 import type { Correction, RepWord } from './correction.ts';
 import { decide } from './criterion.ts';
 import type { SessionEvent } from './event.ts';
@@ -33,6 +34,8 @@ export interface CallsBeside {
   readonly rep: number;
   readonly called: readonly Call[];
   readonly wouldCall: readonly Call[];
+  /** Trials on the step of the rep, itself included, since the step was reached. */
+  readonly trials: Trials;
 }
 
 export interface CorrectedSession {
@@ -79,6 +82,19 @@ export function foldCorrected(
       canRedo: redoable(log),
     },
   };
+}
+
+/** What was heard from the end of the rep before to the end of this one. */
+export function hearingsIn({ hearings, state }: CorrectedSession, n: number): readonly Hearing[] {
+  const fromS = state.reps[n - 2]?.endAtS ?? Number.NEGATIVE_INFINITY;
+  const toS = state.reps[n - 1]?.endAtS ?? Number.NEGATIVE_INFINITY;
+  return hearings.filter(({ startedAtS }) => startedAtS > fromS && startedAtS <= toS);
+}
+
+/** What belongs to no rep: heard after the last one. */
+export function hearingsAfter({ hearings, state }: CorrectedSession): readonly Hearing[] {
+  const fromS = state.reps.at(-1)?.endAtS ?? Number.NEGATIVE_INFINITY;
+  return hearings.filter(({ startedAtS }) => startedAtS > fromS);
 }
 
 /** Null when it can be kept; else why not, with the value. */
@@ -199,15 +215,17 @@ function callsBeside(log: readonly SessionEvent[]): readonly CallsBeside[] {
   const [first, ...rest] = log;
   const begun = first && fold([first]);
   if (!begun?.ok) return [];
-  const wouldCall: (readonly Call[])[] = [];
+  const asked: Pick<CallsBeside, 'wouldCall' | 'trials'>[] = [];
   const state = rest.reduce((before, event) => {
     const after = append(before, event);
     const rep = after.reps[before.reps.length];
+    if (!rep) return after;
     const isSaid = event.type === 'word-heard';
-    if (rep) wouldCall.push(isSaid ? decide(before.standing, rep, rep.endAtS - after.pausedS, before.start.limits) : []);
+    const wouldCall = isSaid ? decide(before.standing, rep, rep.endAtS - after.pausedS, before.start.limits) : [];
+    asked.push({ wouldCall, trials: after.standing.trials });
     return after;
   }, begun.state);
-  return state.reps.map(({ n, calls }, i) => ({ rep: n, called: calls, wouldCall: wouldCall[i] ?? [] }));
+  return state.reps.map(({ n, calls }, i) => ({ rep: n, called: calls, ...(asked[i] ?? { wouldCall: [], trials: NO_TRIALS }) }));
 }
 
 function textsOf(corrections: readonly Corrected[]): Pick<CorrectedSession, 'notes' | 'voidReasons'> {

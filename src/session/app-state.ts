@@ -2,6 +2,7 @@
 
 import type { SoundName } from '../audio/names.ts';
 import type { RoomState } from '../audio/sound-room.ts';
+import type { CorrectedSession } from '../core/correct.ts';
 import type { SessionState } from '../core/fold.ts';
 import type { Library } from '../core/library.ts';
 import type { NextStart } from '../core/next-start.ts';
@@ -24,7 +25,11 @@ export type Opening =
 /** A session that was read back for review. */
 export interface Reviewed {
   readonly sessionId: string;
+  /** As it was put right. */
   readonly state: SessionState;
+  /** As it was heard. */
+  readonly original: SessionState;
+  readonly session: CorrectedSession;
   readonly next: NextStart;
 }
 

@@ -1,6 +1,7 @@
 /** The app as the screens know it: one state to read, and the intents that they forward. */
 import { create, type StoreApi, type UseBoundStore } from 'zustand';
 import type { SoundName } from '../audio/names.ts';
+import type { Correction } from '../core/correction.ts';
 import type { Dog, Settings, TaughtSound } from '../core/event.ts';
 import { foldLibrary } from '../core/library.ts';
 import type { NextStart } from '../core/next-start.ts';
@@ -11,6 +12,7 @@ import { EAR_OFF } from '../ears/ear-state.ts';
 import type { SayingProblem } from '../ears/platform-words.ts';
 import type { AppState } from './app-state.ts';
 import { eraseDog, eraseEverything, exportAll, exportSession, type Looked, lookAtImport, type SavedFile } from './backup.ts';
+import { correct, redoCorrection, undoCorrection } from './correcting.ts';
 import { openRooms } from './open-rooms.ts';
 import { openReview, startOf } from './read-back.ts';
 import type { AppParts, Rooms } from './rooms.ts';
@@ -37,6 +39,11 @@ export interface Intents {
   say(word: Word): void;
   finish(): Promise<void>;
   openReview(sessionId: string): Promise<boolean>;
+  /** Puts something right in the reviewed session. Null, or why it cannot be. */
+  correct(correction: Correction): Promise<string | null>;
+  /** Takes back the latest correction, or brings it back. */
+  undoCorrection(): Promise<void>;
+  redoCorrection(): Promise<void>;
   /** From a tap: microphone on, and takes of this word are caught until told otherwise. */
   teach(word: string, said: string): Promise<void>;
   stopTeaching(): Promise<void>;
@@ -124,6 +131,9 @@ export function createApp(parts: AppParts): App {
     say: (word) => rooms && sayByHand(rooms, word),
     finish: () => withRooms(finish, undefined),
     openReview: (sessionId) => withRooms((all) => openReview(all, sessionId), false),
+    correct: (correction) => withRooms((all) => correct(all, correction), 'The app is not open.'),
+    undoCorrection: () => withRooms(undoCorrection, undefined),
+    redoCorrection: () => withRooms(redoCorrection, undefined),
     teach: (word, said) => withRooms((all) => teach(all, word, said), undefined),
     stopTeaching: () => withRooms(({ teaching }) => teaching.stop(), undefined),
     addRecordings: (word, said, files) => withRooms((all) => addRecordings(all, word, said, files), []),

@@ -1,5 +1,6 @@
 /** Reads sessions back from the store: the list, one for review, and where the next one starts. */
-import { isSessionEvent } from '../core/event.ts';
+import { foldCorrected } from '../core/correct.ts';
+import { isSessionEvent, type SessionEvent } from '../core/event.ts';
 import { endedOnLift, fold, type SessionState } from '../core/fold.ts';
 import { firstStart, type NextStart, nextStart } from '../core/next-start.ts';
 import type { Rooms } from './rooms.ts';
@@ -17,22 +18,32 @@ export async function showHeads({ store, use, parts }: Rooms): Promise<void> {
 }
 
 export async function openReview(rooms: Rooms, sessionId: string): Promise<boolean> {
-  const read = await readSession(rooms, sessionId);
-  if (!read) return false;
-  rooms.use.setState({ reviewed: { sessionId, state: read, next: nextAfter(rooms, read) } });
+  const log = await readLog(rooms, sessionId);
+  const original = log && fold(log);
+  const corrected = log && foldCorrected(log);
+  if (!original?.ok || !corrected?.ok) return false;
+  const { session } = corrected;
+  const next = nextAfter(rooms, session.state);
+  rooms.use.setState({ reviewed: { sessionId, state: session.state, original: original.state, session, next } });
   return true;
 }
 
 /** What waits to be written is part of the session too. */
-async function readSession({ store, use, writer }: Rooms, sessionId: string): Promise<SessionState | null> {
+export async function readLog({ store, use, writer }: Rooms, sessionId: string): Promise<readonly SessionEvent[] | null> {
   const events = await store.session(sessionId);
   if (!events.ok) {
     use.setState({ writeProblem: events.problem });
     return null;
   }
   const waiting = writer.waiting().filter(isSessionEvent);
-  const folded = fold([...events.value.events, ...waiting.filter(({ session }) => session === sessionId)]);
-  return folded.ok ? folded.state : null;
+  return [...events.value.events, ...waiting.filter(({ session }) => session === sessionId)];
+}
+
+/** As it was put right: where to start next time hangs on what happened, not on what was misheard. */
+async function readSession(rooms: Rooms, sessionId: string): Promise<SessionState | null> {
+  const log = await readLog(rooms, sessionId);
+  const corrected = log && foldCorrected(log);
+  return corrected?.ok ? corrected.session.state : null;
 }
 
 /** On the plan as it stands now: it may have been edited since. */

@@ -219,6 +219,8 @@ describe('what a handler puts right', () => {
     const log = events(feed(holding, { kind: 'end', atS: 30, why: 'handler' }));
     expect(outcomes(log)).toEqual(['void']);
     expect(outcomes(correct(log, { do: 'insert', word: 'mark', startedAtS: 14 }))).toEqual(['kept']);
+    // The session was ended in the moment in which it was said.
+    expect(outcomes(correct(log, { do: 'insert', word: 'mark', startedAtS: 30.2 }))).toEqual(['kept']);
   });
 
   test('an unsure stretch becomes the word that it was, or none', () => {

@@ -6,6 +6,7 @@ import type { Limits } from './limits.ts';
 import type { Carried } from './next-start.ts';
 import type { Plan, Step } from './plan.ts';
 import type { StoredRule } from './rule.ts';
+import type { Stretch } from './stretch.ts';
 import type { IsoTime, Milliseconds, Seconds } from './units.ts';
 import type { Heard, Unsure } from './word.ts';
 
@@ -80,6 +81,17 @@ export interface TaughtSound {
   readonly samples: Int16Array;
 }
 
+/** A take that a correction made of something heard in practice: its features, not its sound. `sound-removed` takes it back. */
+export interface LearnedTake {
+  /** The event that was corrected, and its session. */
+  readonly of: string;
+  readonly session: string;
+  /** As in a taught sound: one of the words, or the name under which talk is kept. */
+  readonly word: string;
+  readonly handler: string;
+  readonly stretch: Stretch;
+}
+
 /** The browser's own recogniser as an ear. Off until the handler switches it on. */
 export interface PlatformSettings {
   readonly on: boolean;
@@ -101,6 +113,8 @@ export interface Settings {
   readonly limits: Limits;
   /** Absent: on. The app does not hear itself then; some phones distort by it. */
   readonly echoCancellation?: boolean;
+  /** Keeps 1.5 s of sound with every heard word, for a month. Absent: no. */
+  readonly keepSounds?: boolean;
   /** Absent: off. */
   readonly platformEar?: PlatformSettings;
 }
@@ -109,6 +123,7 @@ export type LibraryEvent =
   | Stored<'dog-saved', Dog>
   | Stored<'plan-saved', Plan>
   | Stored<'sound-taught', TaughtSound>
+  | Stored<'take-learned', LearnedTake>
   | Stored<'sound-removed', { readonly of: string }>
   | Stored<'settings-saved', Settings>;
 

@@ -1,9 +1,14 @@
 /** Folds what outlives sessions (dogs, plans, taught words, settings) into what stands now, and says in which order any events count. */
-import type { Dog, LibraryEvent, Settings, StoredEvent, TaughtSound } from './event.ts';
+import type { Dog, LearnedTake, LibraryEvent, Settings, StoredEvent, TaughtSound } from './event.ts';
 import type { Plan } from './plan.ts';
 
 /** A taught take, and the event that taught it: `sound-removed` names it. */
 export interface Take extends TaughtSound {
+  readonly id: string;
+}
+
+/** A take that came of a correction, and the event that made it. */
+export interface Learnt extends LearnedTake {
   readonly id: string;
 }
 
@@ -13,6 +18,8 @@ export interface Library {
   readonly plans: readonly Plan[];
   /** Every take that was not removed, in the order taught. */
   readonly sounds: readonly Take[];
+  /** What corrections taught and nobody took back, oldest first. */
+  readonly learned: readonly Learnt[];
   /** null: never saved on any device. */
   readonly settings: Settings | null;
 }
@@ -35,16 +42,23 @@ export function foldLibrary(events: readonly LibraryEvent[]): Library {
   const dogs = new Map<string, Dog>();
   const plans = new Map<string, Plan>();
   const sounds = new Map<string, Take>();
+  const learned = new Map<string, Learnt>();
   let settings: Settings | null = null;
   for (const { type, body, id } of ordered) {
     if (type === 'dog-saved') dogs.set(body.id, body);
     else if (type === 'plan-saved') plans.set(body.id, body);
     else if (type === 'sound-taught') sounds.set(id, { ...body, id });
+    else if (type === 'take-learned') learned.set(id, { ...body, id });
     else if (type === 'settings-saved') settings = body;
   }
   // After all else: on merged logs a removal can stand before what it removes.
-  for (const { type, body } of ordered) if (type === 'sound-removed') sounds.delete(body.of);
-  return { dogs: [...dogs.values()], plans: [...plans.values()], sounds: [...sounds.values()], settings };
+  for (const { type, body } of ordered) {
+    if (type !== 'sound-removed') continue;
+    sounds.delete(body.of);
+    learned.delete(body.of);
+  }
+  const values = { dogs: [...dogs.values()], plans: [...plans.values()], sounds: [...sounds.values()] };
+  return { ...values, learned: [...learned.values()], settings };
 }
 
 /**

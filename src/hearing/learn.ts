@@ -117,23 +117,23 @@ export interface Change {
 }
 
 /** Every stretch is held out while it is judged: what was learnt by heart proves nothing. */
-export function compareModels(before: Model, after: Model, known: readonly Known[]): Change {
-  const [was, is] = [createJudge(before), createJudge(after)];
+export function compareModels(then: Model, now: Model, known: readonly Known[]): Change {
+  const [was, is] = [createJudge(then), createJudge(now)];
   const judged = known.map(({ of, stretch, heard, truth }) => ({
     ...{ heard, truth },
-    then: wordOf(was(stretch, of)),
-    now: wordOf(is(stretch, of)),
+    before: wordOf(was(stretch, of)),
+    after: wordOf(is(stretch, of)),
   }));
-  const fair = judged.filter(({ heard, then }) => heard === then);
+  const fair = judged.filter((one) => one.heard === one.before);
   const count = (holds: (one: (typeof fair)[number]) => boolean) => fair.filter(holds).length;
   return {
     words: count(({ truth }) => truth !== null),
     others: count(({ truth }) => truth === null),
     leftOut: judged.length - fair.length,
-    lost: count(({ truth, then, now }) => truth !== null && then === truth && now !== truth),
-    won: count(({ truth, then, now }) => truth !== null && then !== truth && now === truth),
-    falseBefore: count(({ truth, then }) => then !== null && then !== truth),
-    falseAfter: count(({ truth, now }) => now !== null && now !== truth),
+    lost: count((one) => one.truth !== null && one.before === one.truth && one.after !== one.truth),
+    won: count((one) => one.truth !== null && one.before !== one.truth && one.after === one.truth),
+    falseBefore: count((one) => one.before !== null && one.before !== one.truth),
+    falseAfter: count((one) => one.after !== null && one.after !== one.truth),
   };
 }
 

@@ -3,13 +3,19 @@ import { Dexie, type Table, type Transaction } from 'dexie';
 import type { StoredEvent } from '../core/event.ts';
 import type { Milliseconds } from '../core/units.ts';
 import { failure, type Result, type StoreProblem, success } from './problem.ts';
-import type { Rows, Shelf } from './shelf.ts';
+import type { KeptHeard, Rows, Shelf } from './shelf.ts';
 
 /** As stored since version 1: one append-only table of events, and the name of this device. */
 export interface StoredV1 {
   readonly events: StoredEvent;
   /** `usedUpTo` came later and needs no migration: absent is 0. */
   readonly meta: { readonly key: 'device'; readonly value: string; readonly usedUpTo?: number };
+}
+
+/** Since version 2: what is kept of heard words, apart from their sounds, which are few and large. */
+interface StoredV2 extends StoredV1 {
+  readonly heard: Omit<KeptHeard, 'sound'>;
+  readonly sounds: { readonly id: string; readonly atMs: Milliseconds; readonly sound: Int16Array };
 }
 
 interface Migration {
@@ -21,6 +27,7 @@ interface Migration {
 /** Append only: a version that has been out is never edited. Each has its fixture, tests/store/fixtures/v<version>.json. */
 export const MIGRATIONS: readonly Migration[] = [
   { version: 1, stores: { events: '&id, session, [device+seq], type', meta: '&key' } },
+  { version: 2, stores: { heard: '&id, atMs', sounds: '&id, atMs' } },
 ];
 
 /** Calls once after so long; returns how to call it off. */
@@ -131,7 +138,7 @@ async function attempt<T>(
   if (!connected.ok) return { result: connected, mayReopen: true };
   const db = connected.value;
   try {
-    const done = db.transaction(mode, ['events', 'meta'], () => work(rowsOf(db)));
+    const done = db.transaction(mode, ['events', 'meta', 'heard', 'sounds'], () => work(rowsOf(db)));
     const answer = await within(ANSWER_WITHIN_MS, done, after);
     if (answer !== LATE) return { result: answer, mayReopen: false };
     return { result: failure({ kind: 'severed', cause: `no answer in ${ANSWER_WITHIN_MS} ms` }), mayReopen: true };
@@ -158,8 +165,10 @@ function within<T>(ms: Milliseconds, work: PromiseLike<T>, after: After): Promis
 }
 
 function rowsOf(db: Dexie): Rows {
-  const events: Table<StoredV1['events'], string> = db.table('events');
-  const meta: Table<StoredV1['meta'], string> = db.table('meta');
+  const events: Table<StoredV2['events'], string> = db.table('events');
+  const meta: Table<StoredV2['meta'], string> = db.table('meta');
+  const heard: Table<StoredV2['heard'], string> = db.table('heard');
+  const sounds: Table<StoredV2['sounds'], string> = db.table('sounds');
   return {
     device: async () => {
       const kept = await meta.get('device');
@@ -179,6 +188,25 @@ function rowsOf(db: Dexie): Rows {
     everything: () => events.toArray(),
     add: (added) => events.bulkAdd(added),
     remove: (ids) => events.bulkDelete([...ids]),
+    keepHeard: async ({ id, atMs, stretch, sound }) => {
+      await heard.put({ id, atMs, stretch });
+      if (sound) await sounds.put({ id, atMs, sound });
+    },
+    heardOf: async (ids) => {
+      const kept = await heard.bulkGet([...ids]);
+      const said = await sounds.bulkGet([...ids]);
+      return kept.flatMap((row, nth) => (row ? [{ ...row, sound: said[nth]?.sound ?? null }] : []));
+    },
+    removeHeard: async (ids) => {
+      await heard.bulkDelete([...ids]);
+      await sounds.bulkDelete([...ids]);
+    },
+    removeHeardBefore: async (atMs) => {
+      await heard.where('atMs').below(atMs).delete();
+      await sounds.where('atMs').below(atMs).delete();
+    },
+    removeSounds: () => sounds.clear(),
+    countSounds: () => sounds.count(),
   };
 }
 

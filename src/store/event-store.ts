@@ -2,12 +2,12 @@
 import type { LibraryEvent, SessionEvent, StoredEvent } from '../core/event.ts';
 import { standingEvents } from '../core/fold.ts';
 import { inOrder } from '../core/library.ts';
-import type { IsoTime } from '../core/units.ts';
+import type { IsoTime, Milliseconds } from '../core/units.ts';
 import { type DatabaseOptions, openDatabase } from './database.ts';
 import { type Damage, failure, type Result, success } from './problem.ts';
-import { checkEvent, SESSION_TYPES } from './record-check.ts';
+import { checkEvent, isStretch, SESSION_TYPES } from './record-check.ts';
 import { sameContent } from './same-content.ts';
-import type { Device, Rows, Shelf } from './shelf.ts';
+import type { Device, KeptHeard, Rows, Shelf } from './shelf.ts';
 
 /**
  * What was read. One damaged record costs neither the others nor itself: the good events stand in `events`,
@@ -43,6 +43,13 @@ export interface EventStore {
   compare(events: readonly StoredEvent[]): Promise<Result<Compared>>;
   /** Deletes for good what `matches` picks, in one transaction. Its numbers are never used again. */
   erase(matches: (event: StoredEvent) => boolean): Promise<Result<{ erased: number }>>;
+  /** Beside the event of this id, for a month: what can be learnt from. No event depends on it. */
+  keepHeard(heard: KeptHeard): Promise<Result<void>>;
+  heard(ids: readonly string[]): Promise<Result<readonly KeptHeard[]>>;
+  /** Deletes what is kept of words that were heard before that moment. */
+  forgetHeardBefore(atMs: Milliseconds): Promise<Result<void>>;
+  forgetSounds(): Promise<Result<void>>;
+  countSounds(): Promise<Result<number>>;
   session(id: string): Promise<Result<Reading<SessionEvent>>>;
   /** Newest first. */
   sessionHeads(): Promise<Result<{ heads: readonly SessionHead[]; damaged: readonly Damage[] }>>;
@@ -78,12 +85,27 @@ export function createEventStore(shelf: Shelf, newId: () => string): EventStore 
     merge: (events) => write((rows) => merge(rows, events)),
     compare: (events) => shelf.read(async (rows) => compared(await rows.get(events.map(({ id }) => id)), events)),
     erase: (matches) => write((rows) => erase(rows, matches)),
+    keepHeard: (heard) => write((rows) => done(rows.keepHeard(heard))),
+    // What another version kept in another shape teaches nothing; its event is whole all the same.
+    heard: (ids) => shelf.read(async (rows) => (await rows.heardOf(ids)).filter(isKeptHeard)),
+    forgetHeardBefore: (atMs) => write((rows) => done(rows.removeHeardBefore(atMs))),
+    forgetSounds: () => write((rows) => done(rows.removeSounds())),
+    countSounds: () => shelf.read((rows) => rows.countSounds()),
     session: (id) => shelf.read(async (rows) => sortOut(await rows.ofSession(id)) as Reading<SessionEvent>),
     sessionHeads: () => shelf.read(readHeads),
     library: () => shelf.read(readLibrary),
     all: () => shelf.read(async (rows) => sortOut(await rows.everything())),
     close: shelf.close,
   };
+}
+
+async function done(work: Promise<unknown>): Promise<Result<void>> {
+  await work;
+  return success(undefined);
+}
+
+function isKeptHeard(row: unknown): row is KeptHeard {
+  return isStretch((row as Partial<KeptHeard> | null)?.stretch);
 }
 
 async function turnOf(rows: Rows, newId: () => string): Promise<{ device: string; nextSeq: number }> {
@@ -157,6 +179,7 @@ async function erase(rows: Rows, matches: (event: StoredEvent) => boolean): Prom
   // A copy made earlier still holds these numbers: used again they would mean two things.
   if (device) await rows.setDevice({ ...device, usedUpTo: (await nextSeqOf(rows, device)) - 1 });
   await rows.remove(ids);
+  await rows.removeHeard(ids);
   return success({ erased: ids.length });
 }
 

@@ -1,15 +1,16 @@
 /** Writes every event into one JSON document, and reads such a document back, record by record, telling what it cannot use. */
 import type { StoredEvent } from '../core/event.ts';
 import { inOrder } from '../core/library.ts';
+import type { Stretch } from '../core/stretch.ts';
 import type { IsoTime } from '../core/units.ts';
 import type { Reading } from './event-store.ts';
 import { type Damage, failure, type Result, success } from './problem.ts';
-import { checkEvent, isInt16Array, shorten } from './record-check.ts';
+import { checkEvent, isInt16Array, isStretch, shorten } from './record-check.ts';
 
 export const EXPORT_FORMAT = 'stillbeat events';
 export const EXPORT_VERSION = 1;
 
-/** Version 1. `samples` of a taught sound are base64 of 16-bit little-endian; all else is as stored. */
+/** Version 1. `samples` of a taught sound are base64 of 16-bit little-endian; features are base64 of bytes and of 32-bit floats; all else is as stored. */
 interface Exported {
   readonly format: typeof EXPORT_FORMAT;
   readonly version: typeof EXPORT_VERSION;
@@ -68,17 +69,45 @@ function damage(path: string, expected: string, value: unknown): Damage {
 
 interface WithSamples {
   readonly type?: unknown;
-  readonly body?: { readonly samples?: unknown } | null;
+  readonly body?: { readonly samples?: unknown; readonly stretch?: unknown } | null;
 }
 
 function packSamples(record: unknown): unknown {
   const { body } = (record ?? {}) as WithSamples;
-  const samples = body?.samples;
+  const { samples, stretch } = body ?? {};
+  if (isStretch(stretch)) return { ...(record as object), body: { ...body, stretch: packStretch(stretch) } };
   return isInt16Array(samples) ? { ...(record as object), body: { ...body, samples: toBase64(samples) } } : record;
+}
+
+function packStretch({ bytes, base, scale, ...counts }: Stretch): object {
+  return { ...counts, bytes: toText(bytes), base: floatsToText(base), scale: floatsToText(scale) };
+}
+
+/** What does not fit stays as it is, and the check says so. */
+function unpackStretch(packed: unknown): unknown {
+  const { bytes, base, scale, ...counts } = (packed ?? {}) as { bytes?: unknown; base?: unknown; scale?: unknown };
+  const [all, low, width] = [bytes, base, scale].map((text) => (typeof text === 'string' ? fromText(text) : null));
+  if (!all || !low || !width) return packed;
+  return { ...counts, bytes: all, base: floatsFrom(low), scale: floatsFrom(width) };
+}
+
+/** 32-bit, little-endian. */
+function floatsToText(values: Float32Array): string {
+  const view = new DataView(new ArrayBuffer(4 * values.length));
+  values.forEach((value, at) => {
+    view.setFloat32(4 * at, value, true);
+  });
+  return toText(new Uint8Array(view.buffer));
+}
+
+function floatsFrom(bytes: Uint8Array): Float32Array {
+  const view = new DataView(bytes.buffer);
+  return Float32Array.from({ length: Math.floor(bytes.length / 4) }, (_, at) => view.getFloat32(4 * at, true));
 }
 
 function unpackSamples(record: unknown): unknown {
   const { type, body } = (record ?? {}) as WithSamples;
+  if (type === 'take-learned' && body) return { ...(record as object), body: { ...body, stretch: unpackStretch(body.stretch) } };
   if (type !== 'sound-taught' || typeof body?.samples !== 'string') return record;
   // What is no base64 stays text, and the check says so.
   return { ...(record as object), body: { ...body, samples: fromBase64(body.samples) ?? body.samples } };
@@ -89,16 +118,25 @@ function toBase64(samples: Int16Array): string {
   samples.forEach((sample, at) => {
     view.setInt16(2 * at, sample, true);
   });
-  return btoa(Array.from(new Uint8Array(view.buffer), (byte) => String.fromCharCode(byte)).join(''));
+  return toText(new Uint8Array(view.buffer));
 }
 
-function fromBase64(text: string): Int16Array | null {
+function toText(bytes: Uint8Array): string {
+  return btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(''));
+}
+
+/** Null: it is no base64. */
+function fromText(text: string): Uint8Array | null {
   try {
-    const bytes = Uint8Array.from(atob(text), (char) => char.charCodeAt(0));
-    if (bytes.length % 2 !== 0) return null;
-    const view = new DataView(bytes.buffer);
-    return Int16Array.from({ length: bytes.length / 2 }, (_, at) => view.getInt16(2 * at, true));
+    return Uint8Array.from(atob(text), (char) => char.charCodeAt(0));
   } catch {
     return null;
   }
+}
+
+function fromBase64(text: string): Int16Array | null {
+  const bytes = fromText(text);
+  if (!bytes || bytes.length % 2 !== 0) return null;
+  const view = new DataView(bytes.buffer);
+  return Int16Array.from({ length: bytes.length / 2 }, (_, at) => view.getInt16(2 * at, true));
 }

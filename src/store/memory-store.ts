@@ -2,7 +2,7 @@
 import type { StoredEvent } from '../core/event.ts';
 import { createEventStore, type EventStore } from './event-store.ts';
 import { failure, success } from './problem.ts';
-import type { Device, Rows, Shelf } from './shelf.ts';
+import type { Device, KeptHeard, Rows, Shelf } from './shelf.ts';
 
 export function createMemoryStore(options: { newId: () => string; records?: readonly unknown[] }): EventStore {
   return createEventStore(memoryShelf(options.records ?? []), options.newId);
@@ -11,10 +11,11 @@ export function createMemoryStore(options: { newId: () => string; records?: read
 interface Kept {
   readonly device: Device | undefined;
   readonly byId: ReadonlyMap<string, StoredEvent>;
+  readonly heard: ReadonlyMap<string, KeptHeard>;
 }
 
 function memoryShelf(records: readonly unknown[]): Shelf {
-  let kept: Kept = { device: undefined, byId: byId(records as readonly StoredEvent[]) };
+  let kept: Kept = { device: undefined, byId: byId(records as readonly StoredEvent[]), heard: new Map() };
   let closed = false;
   const gone = failure({ kind: 'severed', cause: 'the store was closed' });
   return {
@@ -61,5 +62,19 @@ function rowsOf(draft: { -readonly [Field in keyof Kept]: Kept[Field] }): Rows {
     remove: async (ids) => {
       draft.byId = new Map([...draft.byId].filter(([id]) => !ids.includes(id)));
     },
+    keepHeard: async (kept) => {
+      draft.heard = new Map([...draft.heard, [kept.id, kept]]);
+    },
+    heardOf: async (ids) => ids.flatMap((id) => draft.heard.get(id) ?? []),
+    removeHeard: async (ids) => {
+      draft.heard = new Map([...draft.heard].filter(([id]) => !ids.includes(id)));
+    },
+    removeHeardBefore: async (atMs) => {
+      draft.heard = new Map([...draft.heard].filter(([, kept]) => kept.atMs >= atMs));
+    },
+    removeSounds: async () => {
+      draft.heard = new Map([...draft.heard].map(([id, kept]) => [id, { ...kept, sound: null }]));
+    },
+    countSounds: async () => [...draft.heard.values()].filter(({ sound }) => sound).length,
   };
 }

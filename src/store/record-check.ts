@@ -5,6 +5,7 @@ import { type Correction, REP_WORDS } from '../core/correction.ts';
 import { EAR_STATES, type LibraryEvent, type PauseReason, type SessionEvent, type StoredEvent } from '../core/event.ts';
 import { BODY_AREAS, type BodyArea, type HandlingStep, indexOfStep, type Plan, type Step } from '../core/plan.ts';
 import { isStoredRule, type StoredRule } from '../core/rule.ts';
+import type { Stretch } from '../core/stretch.ts';
 import { type EarName, WORDS } from '../core/word.ts';
 import type { Damage } from './problem.ts';
 
@@ -165,16 +166,34 @@ const LIBRARY_BODIES = {
     ...{ word: TEXT, handler: TEXT, said: TEXT, sampleRateHz: RATE },
     samples: v.custom<Int16Array>(isInt16Array, '16-bit samples'),
   }),
+  'take-learned': record({
+    ...{ of: TEXT, session: TEXT, word: TEXT, handler: TEXT },
+    stretch: v.custom<Stretch>(isStretch, 'features whose lengths agree'),
+  }),
   'sound-removed': record({ of: TEXT }),
   'settings-saved': record({
     ...{ volume: SHARE, mode: oneOf({ sound: true, flash: true, both: true }), speakCalls: YES_OR_NO },
     ...{ keys: v.record(TEXT, picked(WORDS), 'words by key'), handler: TEXT, place: TEXT, limits: LIMITS },
     echoCancellation: v.exactOptional(YES_OR_NO),
+    keepSounds: v.exactOptional(YES_OR_NO),
     platformEar: v.exactOptional(PLATFORM),
   }),
 } satisfies { [T in LibraryEvent['type']]: v.GenericSchema<unknown, Extract<LibraryEvent, { type: T }>['body']> };
 
 export const SESSION_TYPES: readonly string[] = Object.keys(SESSION_BODIES);
+
+/** What storage gives back as features may come from another version, or from a file. */
+export function isStretch(value: unknown): value is Stretch {
+  const { features, dims = -1, steps = -1, from = -1, to = -1, bytes, base, scale } = (value ?? {}) as Partial<Stretch>;
+  const whole = [dims, steps, from, to].every((count) => Number.isSafeInteger(count) && count >= 0);
+  const holds = (array: unknown, tag: string, length: number) =>
+    tagOf(array) === tag && (array as Float32Array).length === length && (array as Float32Array).every(Number.isFinite);
+  const lengths =
+    holds(bytes, 'Uint8Array', dims * steps) && holds(base, 'Float32Array', dims) && holds(scale, 'Float32Array', dims);
+  return typeof features === 'string' && whole && dims > 0 && from < to && to <= steps && lengths;
+}
+
+const tagOf = (value: unknown): string => Object.prototype.toString.call(value).slice('[object '.length, -1);
 
 // By its tag, not by its class: records cross windows and workers.
 export function isInt16Array(value: unknown): value is Int16Array {

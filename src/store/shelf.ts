@@ -1,5 +1,7 @@
 /** What a place that keeps events must offer. `database.ts` and `memory-store.ts` are such places; `event-store.ts` works on any. */
 import type { StoredEvent } from '../core/event.ts';
+import type { Stretch } from '../core/stretch.ts';
+import type { Milliseconds } from '../core/units.ts';
 import type { Result } from './problem.ts';
 
 /** Who writes here. */
@@ -7,6 +9,17 @@ export interface Device {
   readonly name: string;
   /** Numbers up to here were used once, though their events may be deleted since. */
   readonly usedUpTo: number;
+}
+
+/** What was kept of a heard word or an unsure stretch beside its event: never exported, and only for a month. */
+export interface KeptHeard {
+  /** The event's. */
+  readonly id: string;
+  /** When it was heard, by the wall clock. */
+  readonly atMs: Milliseconds;
+  readonly stretch: Stretch;
+  /** 16 kHz mono; null: the handler did not wish it, or it was deleted. */
+  readonly sound: Int16Array | null;
 }
 
 /** The rows, within one transaction. What is read is unchecked: other versions and other tabs wrote it. */
@@ -24,6 +37,14 @@ export interface Rows {
   everything(): Promise<readonly unknown[]>;
   add(events: readonly StoredEvent[]): Promise<unknown>;
   remove(ids: readonly string[]): Promise<unknown>;
+  keepHeard(heard: KeptHeard): Promise<unknown>;
+  /** Those that are still kept, in any order. */
+  heardOf(ids: readonly string[]): Promise<readonly unknown[]>;
+  removeHeard(ids: readonly string[]): Promise<unknown>;
+  /** Features and sounds of words heard before that moment. */
+  removeHeardBefore(atMs: Milliseconds): Promise<unknown>;
+  removeSounds(): Promise<unknown>;
+  countSounds(): Promise<number>;
 }
 
 export interface Shelf {

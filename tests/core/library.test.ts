@@ -26,7 +26,7 @@ const take = (word: string, handler = 'Noor'): Draft => ({
 const remove = (of: string): Draft => ({ type: 'sound-removed', body: { of } });
 
 test('an empty app knows no dog and no settings', () => {
-  expect(foldLibrary([])).toEqual({ dogs: [], plans: [], sounds: [], settings: null });
+  expect(foldLibrary([])).toEqual({ dogs: [], plans: [], sounds: [], learned: [], settings: null });
 });
 
 test('a dog that is renamed keeps its place in the list', () => {
@@ -48,6 +48,22 @@ test('the takes of one handler are found by word, without the removed one', () =
   const takes = takesOf(foldLibrary(log), 'Noor');
   const ids = [...takes].map(([word, of]) => [word, of.map(({ id }) => id)]);
   expect(Object.fromEntries(ids)).toEqual({ hold: ['phone:3'], mark: ['phone:2'] });
+});
+
+test('what a correction taught stands beside the takes until it is taken back', () => {
+  const stretch = {
+    ...{ features: 'cepstra', dims: 1, steps: 1, from: 0, to: 1 },
+    ...{ bytes: new Uint8Array(1), base: new Float32Array(1), scale: new Float32Array(1) },
+  };
+  const learned: Draft = { type: 'take-learned', body: { of: 'phone:90', session: 's', word: 'hold', handler: 'Noor', stretch } };
+  const log = [learned, take('hold'), learned].map((draft, nth) => eventOf(draft, nth + 1));
+  expect(foldLibrary(log).learned.map(({ id, of }) => [id, of])).toEqual([
+    ['phone:1', 'phone:90'],
+    ['phone:3', 'phone:90'],
+  ]);
+  const back = foldLibrary([...log, eventOf(remove('phone:1'), 4)]);
+  expect(back.learned.map(({ id }) => id)).toEqual(['phone:3']);
+  expect(back.sounds).toHaveLength(1);
 });
 
 test('a take that one phone removed stays removed when the other phone, its clock ahead, taught it', () => {

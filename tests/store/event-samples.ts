@@ -4,6 +4,7 @@ import { DEMO_DOG, DEMO_PLAN } from '../../demo/scenario.ts';
 import { events, feed, open, sessionStart, type } from '../../demo/typed-session.ts';
 import type { LibraryEvent, SessionEvent, Settings, StoredEvent } from '../../src/core/event.ts';
 import { USUAL_LIMITS } from '../../src/core/limits.ts';
+import type { Stretch } from '../../src/core/stretch.ts';
 import type { After, DatabaseOptions } from '../../src/store/database.ts';
 import type { Result } from '../../src/store/problem.ts';
 
@@ -38,6 +39,18 @@ export const takeOf = (word: string, handler = 'Noor', samples = [0, 1, -1, 3276
   body: { word, handler, said: word, sampleRateHz: 16_000, samples: Int16Array.from(samples) },
 });
 
+/** Features of two dimensions and four steps. */
+export const STRETCH: Stretch = {
+  ...{ features: 'cepstra', dims: 2, steps: 4, from: 1, to: 4 },
+  bytes: Uint8Array.of(0, 255, 10, 20, 30, 40, 255, 0),
+  ...{ base: Float32Array.of(-1.5, 0.25), scale: Float32Array.of(0.01, 0.002) },
+};
+
+const learnedOf = (of: string): LibraryDraft => ({
+  type: 'take-learned',
+  body: { of, session: 'evening', word: 'hold', handler: 'Noor', stretch: STRETCH },
+});
+
 export function libraryEvents(
   drafts: readonly LibraryDraft[],
   firstSeq = 1,
@@ -62,6 +75,7 @@ export function wholeLibrary(firstSeq = 1, device = DEVICE): readonly LibraryEve
       takeOf('mark'),
       { type: 'sound-removed', body: { of: `${device}:${firstSeq + 2}` } },
       { type: 'settings-saved', body: SETTINGS },
+      learnedOf(`${device}:${firstSeq + 8}`),
     ],
     firstSeq,
     device,

@@ -3,7 +3,7 @@ import * as fake from 'fake-indexeddb';
 import fc from 'fast-check';
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import type { StoredEvent } from '../../src/core/event.ts';
-import { type After, ANSWER_WITHIN_MS, OPEN_WITHIN_MS } from '../../src/store/database.ts';
+import { type After, ANSWER_WITHIN_MS, MIGRATIONS, OPEN_WITHIN_MS } from '../../src/store/database.ts';
 import { type EventStore, openEventStore } from '../../src/store/event-store.ts';
 import { DEVICE, firstEvening, freshDatabase, kindOf, playedSession, value } from './event-samples.ts';
 
@@ -208,7 +208,7 @@ describe('a record that went bad in storage', () => {
     async (seq) => {
       const options = freshDatabase();
       const store = await storeWith(session.slice(0, 5), options);
-      const tab = await anotherTab(options, 10);
+      const tab = await anotherTab(options, 10 * MIGRATIONS.length);
       const transaction = tab.transaction('events', 'readwrite');
       const bad = { ...session[4], seq };
       transaction.objectStore('events').put(bad);
@@ -237,7 +237,7 @@ describe('another tab', () => {
   test('of a newer version is let through at once; this one is told to reload', async () => {
     const options = freshDatabase();
     const store = await storeWith(before, options);
-    const newer = await anotherTab(options, 20);
+    const newer = await anotherTab(options, 10 * (MIGRATIONS.length + 1));
     newer.close();
     expect(await kindOf(store.append(next))).toBe('outdated');
     expect(await kindOf(openEventStore(options))).toBe('outdated');

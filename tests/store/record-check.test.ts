@@ -60,6 +60,20 @@ test('a record that holds what no file can hold is told, not tripped over', () =
   expect(complaint({ ...heard, at: 7n })).toContain('got 7');
 });
 
+test.each([
+  [{ steps: 5 }],
+  [{ from: 4 }],
+  [{ bytes: [0, 255] }],
+  [{ base: Float32Array.of(Number.NaN, 0) }],
+  [{ dims: 1e9 }],
+  [{ scale: undefined }],
+])('features whose lengths or numbers do not agree are refused, not learnt from (%#)', (put) => {
+  const learned = wholeLibrary().find(({ type }) => type === 'take-learned');
+  if (learned?.type !== 'take-learned') throw new Error('the samples hold one');
+  const bad = { ...learned, body: { ...learned.body, stretch: { ...learned.body.stretch, ...put } } };
+  expect(complaint(bad)).toContain('› body › stretch: expected features whose lengths agree');
+});
+
 test('a word without its session says so', () => {
   expect(complaint({ ...heard, session: null })).toBe(`event ${heard.id} › session: expected text, got null`);
 });

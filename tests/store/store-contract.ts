@@ -5,7 +5,17 @@ import type { StoredEvent } from '../../src/core/event.ts';
 import { fold } from '../../src/core/fold.ts';
 import { inOrder } from '../../src/core/library.ts';
 import type { EventStore } from '../../src/store/event-store.ts';
-import { DEVICE, firstEvening, kindOf, libraryEvents, playedSession, takeOf, value, wholeLibrary } from './event-samples.ts';
+import {
+  DEVICE,
+  firstEvening,
+  kindOf,
+  libraryEvents,
+  playedSession,
+  STRETCH,
+  takeOf,
+  value,
+  wholeLibrary,
+} from './event-samples.ts';
 
 const SEED = 20260302;
 
@@ -48,6 +58,35 @@ export function promisesOf(kind: string, openFresh: () => Promise<EventStore>, n
       const session = playedSession('s');
       const store = await opened(session);
       expect(fold((await value(store.session('s'))).events)).toEqual(fold(session));
+    });
+
+    test('what is kept of heard words stands beside their events, and goes when its month is over', async () => {
+      const store = await opened(playedSession('s'));
+      const sound = Int16Array.of(1, -1, 32_767);
+      await value(store.keepHeard({ id: 'dev-a:2', atMs: 1_000, stretch: STRETCH, sound }));
+      await value(store.keepHeard({ id: 'dev-a:4', atMs: 2_000, stretch: STRETCH, sound: null }));
+      const ids = ['dev-a:4', 'dev-a:3', 'dev-a:2'];
+      const kept = async () => new Map((await value(store.heard(ids))).map((row) => [row.id, row]));
+      expect(await kept()).toEqual(
+        new Map([
+          ['dev-a:4', { id: 'dev-a:4', atMs: 2_000, stretch: STRETCH, sound: null }],
+          ['dev-a:2', { id: 'dev-a:2', atMs: 1_000, stretch: STRETCH, sound }],
+        ]),
+      );
+      expect(await value(store.countSounds())).toBe(1);
+      expect((await value(store.all())).events).toEqual(playedSession('s'));
+      await value(store.forgetSounds());
+      expect((await kept()).get('dev-a:2')?.sound).toBeNull();
+      await value(store.forgetHeardBefore(1_500));
+      expect([...(await kept()).keys()]).toEqual(['dev-a:4']);
+    });
+
+    test('a session that is deleted for good takes along what was kept of its words', async () => {
+      const store = await opened(playedSession('s'));
+      await value(store.keepHeard({ id: 'dev-a:2', atMs: 1_000, stretch: STRETCH, sound: Int16Array.of(1) }));
+      await value(store.erase(({ session }) => session === 's'));
+      expect(await value(store.heard(['dev-a:2']))).toEqual([]);
+      expect(await value(store.countSounds())).toBe(0);
     });
 
     test('the same reps sent twice are kept once', async () => {

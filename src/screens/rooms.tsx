@@ -1,5 +1,5 @@
 /** The frame around the screens: which one is shown, the bar to the others, and what must be said on every one. */
-import { lazy, type ReactNode, Suspense } from 'react';
+import { lazy, type ReactNode, Suspense, useEffect, useRef } from 'react';
 import { Link, Route, Router, Switch, useLocation } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
 import type { App } from '../session/app.ts';
@@ -78,6 +78,7 @@ function Screens() {
       <Notices />
       <main className={css.main}>
         <Suspense>
+          <Arrival key={path} />
           <Switch>
             <Route path="/practice" component={Practice} />
             <Route path="/review" component={ReviewList} />
@@ -93,6 +94,18 @@ function Screens() {
     </div>
   );
 }
+
+/** A new screen begins at its top, for the eye and for a screen reader. Not the first one: nobody went there. */
+function Arrival() {
+  const mark = useRef<HTMLSpanElement>(null);
+  useEffect(() => {
+    if (arrivals++ === 0) return;
+    scrollTo(0, 0);
+    mark.current?.focus({ preventScroll: true });
+  }, []);
+  return <span ref={mark} tabIndex={-1} className={css.arrival} />;
+}
+let arrivals = 0;
 
 const PLACES = [
   ['/', 'Dogs'],

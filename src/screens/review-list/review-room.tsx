@@ -7,7 +7,7 @@ import { Review } from '../review/review.tsx';
 export function ReviewRoom({ sessionId }: { sessionId: string }) {
   const reviewed = useApp((state) => (state.reviewed?.sessionId === sessionId ? state.reviewed : null));
   const [missing, setMissing] = useState(false);
-  const { openReview, practise } = useIntents();
+  const { openReview, practise, correct, undoCorrection, redoCorrection } = useIntents();
   const [, go] = useLocation();
   useEffect(() => {
     void openReview(sessionId).then((found) => setMissing(!found));
@@ -25,6 +25,11 @@ export function ReviewRoom({ sessionId }: { sessionId: string }) {
     <Review
       state={reviewed.state}
       next={reviewed.next}
+      correcting={{
+        ...{ session: reviewed.session, original: reviewed.original, onCorrect: correct },
+        onUndo: () => void undoCorrection(),
+        onRedo: () => void redoCorrection(),
+      }}
       onPractise={() => void practise(planId).then((begun) => begun && go('/practice'))}
       onDone={() => go('/')}
     />

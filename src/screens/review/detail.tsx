@@ -1,4 +1,5 @@
 /** What lies behind one bar or one flag: the words heard, how long it was held, what the engine made of it. */
+import type { CallsBeside } from '../../core/correct.ts';
 import type { Rep, SessionState } from '../../core/fold.ts';
 import { criterionS } from '../../core/plan.ts';
 import { sayCall, sayOutcome } from '../../core/sentences.ts';
@@ -12,22 +13,24 @@ export interface DetailProps {
   readonly state: SessionState;
   readonly calls: readonly PlacedCall[];
   readonly picked: Picked | null;
+  /** What the rule made of each rep. */
+  readonly beside?: readonly CallsBeside[] | undefined;
 }
 
 /** Says itself when something is picked; until then it says that something can be. */
-export function Detail({ state, calls, picked }: DetailProps) {
+export function Detail(props: DetailProps) {
   return (
     <div className={css.detail} role="status">
-      <Chosen state={state} calls={calls} picked={picked} />
+      <Chosen {...props} />
     </div>
   );
 }
 
-function Chosen({ state, calls, picked }: DetailProps) {
+function Chosen({ state, calls, picked, beside }: DetailProps) {
   if (!picked) return <p className="soft">Pick a bar to see what was heard, a flag to see why.</p>;
   if (picked.kind === 'rep') {
     const rep = state.reps[picked.n - 1];
-    return rep ? <RepDetail state={state} calls={calls} rep={rep} /> : null;
+    return rep ? <RepDetail state={state} calls={calls} rep={rep} thought={beside?.[rep.n - 1]} /> : null;
   }
   const placed = calls.filter(({ afterRep }) => afterRep === picked.afterRep)[picked.index];
   return placed ? <CallDetail state={state} placed={placed} /> : null;
@@ -42,7 +45,14 @@ function CallDetail({ state, placed }: { state: SessionState; placed: PlacedCall
   );
 }
 
-function RepDetail({ state, calls, rep }: { state: SessionState; calls: readonly PlacedCall[]; rep: Rep }) {
+interface RepDetailProps {
+  readonly state: SessionState;
+  readonly calls: readonly PlacedCall[];
+  readonly rep: Rep;
+  readonly thought: CallsBeside | undefined;
+}
+
+function RepDetail({ state, calls, rep, thought }: RepDetailProps) {
   const called = calls.filter(({ afterRep }) => afterRep === rep.n);
   return (
     <>
@@ -53,14 +63,23 @@ function RepDetail({ state, calls, rep }: { state: SessionState; calls: readonly
       <p>
         {capital(sayOutcome(rep.outcome, rep.voidReason))}. {unbroken(sayHold(rep))}
       </p>
-      <ul className={css.heard}>
-        {heardIn(state, rep).map((heard) => (
-          <li key={heard.startedAtS}>
-            <span className={css.when}>{sayMoment(heard.startedAtS)}</span>
-            <span>{'word' in heard ? sayHeardWord(heard) : sayUnsureStretch(heard)}</span>
-          </li>
-        ))}
-      </ul>
+      {sayLatency(state, rep)}
+      {thought && thought.trials.count > 0 ? (
+        <p>
+          On this step so far: {thought.trials.kept} of {thought.trials.count} trials kept.
+        </p>
+      ) : null}
+      {/* Where words can be put right, they are listed there. */}
+      {thought ? null : (
+        <ul className={css.heard}>
+          {heardIn(state, rep).map((heard) => (
+            <li key={heard.startedAtS}>
+              <span className={css.when}>{sayMoment(heard.startedAtS)}</span>
+              <span>{'word' in heard ? sayHeardWord(heard) : sayUnsureStretch(heard)}</span>
+            </li>
+          ))}
+        </ul>
+      )}
       {called.length === 0 ? <p className="soft">{sayNoCall(rep)}</p> : null}
       {called.map(({ call }) => (
         <p key={call.kind}>{unbroken(sayCall(call, state.standing.steps))}</p>
@@ -75,6 +94,13 @@ function sayHold({ step, voidReason, heldForS, restarts }: Rep): string {
   const held = asked > 0 ? `held ${sayHeld(heldForS)} of ${asked} s` : `held ${sayHeld(heldForS)}, paid at once`;
   const again = restarts > 0 ? ` Hold was said again ${restarts === 1 ? 'once' : `${restarts} times`}; the last one counts.` : '';
   return `${step.title}: ${held}.${again}`;
+}
+
+/** No cue is heard here: the time runs from the end of the rep before, the eating of the treat included. */
+function sayLatency({ reps }: SessionState, rep: Rep) {
+  const before = reps[rep.n - 2];
+  if (!before || rep.voidReason === 'not-offered') return null;
+  return <p>Offered again {sayHeld(Math.max(0, rep.holdAtS - before.endAtS))} after the end of the rep before.</p>;
 }
 
 const BY_HAND: readonly EarName[] = ['key', 'button'];

@@ -1,5 +1,6 @@
 /** The review of one session: what happened, the picture, why the engine called, and where to start next time. */
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
+import { hearingsAfter } from '../../core/correct.ts';
 import type { SessionState } from '../../core/fold.ts';
 import type { NextStart } from '../../core/next-start.ts';
 import { callsInOrder, type PlacedCall, type Summary, summarize } from '../../core/summary.ts';
@@ -9,6 +10,8 @@ import { StairsTable } from '../picture/table.tsx';
 import { unbroken } from '../picture/unbroken.ts';
 import { Calls } from './calls.tsx';
 import { Cautions } from './cautions.tsx';
+import { type Correcting, CorrectRep, Note } from './correct-rep.tsx';
+import { Corrections } from './corrections.tsx';
 import { Detail } from './detail.tsx';
 import { Empty } from './empty.tsx';
 import { Next } from './next.tsx';
@@ -17,17 +20,23 @@ import css from './review.module.css';
 export interface ReviewProps {
   readonly state: SessionState;
   readonly next: NextStart;
+  /** Without it the session can only be read. */
+  readonly correcting?: Correcting & { readonly original: SessionState };
   /** The one primary action, *Practise again*. */
   readonly onPractise?: () => void;
   readonly onDone?: () => void;
 }
 
-export function Review({ state, next, onPractise, onDone }: ReviewProps) {
+export function Review({ state, next, correcting, onPractise, onDone }: ReviewProps) {
+  const [asHeard, setAsHeard] = useState(false);
+  const shown = asHeard && correcting ? correcting.original : state;
   const going = { next, ...(onPractise && { onPractise }), ...(onDone && { onDone }) };
   return (
     <article className={css.review}>
       <Head state={state} />
-      {state.reps.length === 0 ? <Empty /> : <Session state={state} />}
+      {correcting ? <Corrections {...{ correcting, original: correcting.original, asHeard, onAsHeard: setAsHeard }} /> : null}
+      {shown.reps.length === 0 ? <Empty /> : <Session state={shown} correcting={asHeard ? undefined : correcting} />}
+      {correcting ? <SessionNote correcting={correcting} /> : null}
       <Next {...going} />
     </article>
   );
@@ -47,8 +56,21 @@ function Head({ state: { start, startedAt } }: { state: SessionState }) {
   );
 }
 
-function Session({ state }: { state: SessionState }) {
+function SessionNote({ correcting: { session, onCorrect } }: { correcting: Correcting }) {
+  return (
+    <section className={css.grounds} aria-label="A note on this session">
+      <Note of={null} text={session.notes.get('') ?? ''} onCorrect={(correction) => void onCorrect(correction)} />
+    </section>
+  );
+}
+
+function Session({ state, correcting }: { state: SessionState; correcting?: Correcting | undefined }) {
   const [picked, setPicked] = useState<Picked | null>(null);
+  const detail = useRef<HTMLDivElement>(null);
+  // On a phone what was picked is told below the picture, out of sight.
+  useEffect(() => {
+    if (picked) detail.current?.scrollIntoView?.({ block: 'nearest' });
+  }, [picked]);
   const calls = callsInOrder(state);
   const summary = summarize(state);
   const pickedRep = picked?.kind === 'rep' ? picked.n : (picked?.afterRep ?? null);
@@ -59,7 +81,18 @@ function Session({ state }: { state: SessionState }) {
       <section className={css.picture} aria-label="The session as bars on stairs">
         <Stairs reps={state.reps} steps={state.standing.steps} calls={calls} selected={picked} onPick={setPicked} />
         <Key />
-        <Detail state={state} calls={calls} picked={picked} />
+        <div ref={detail} className={css.chosen}>
+          <Detail state={state} calls={calls} picked={picked} beside={correcting?.session.calls} />
+          {correcting && picked?.kind === 'rep' ? (
+            <CorrectRep rep={state.reps[picked.n - 1] ?? null} correcting={correcting} />
+          ) : null}
+        </div>
+        {correcting && hearingsAfter(correcting.session).length > 0 ? (
+          <details className={css.hearing}>
+            <summary>Heard after the last rep</summary>
+            <CorrectRep rep={null} correcting={correcting} />
+          </details>
+        ) : null}
       </section>
       <div className={css.columns}>
         <div className={css.words}>

@@ -193,8 +193,8 @@ export function applyCall(standing: Standing, call: Call): Standing {
     case 'rest':
       return rested(standing, call);
     case 'remain':
-      // What stood before the move is for the fold to know: see `remain`.
-      return standing;
+      // What stood before the move is for the fold to know: see `remain`. This is what is left of it when a trial was put in between afterwards.
+      return moved(standing, call);
   }
 }
 
@@ -228,6 +228,11 @@ export function declined({ call, before }: OpenMove): Call {
  */
 export function remain(standing: Standing, { before }: OpenMove): Standing {
   return { ...before, trials: NO_TRIALS, today: { ...standing.today, returns: before.today.returns } };
+}
+
+/** The half step that this call puts on the ladder, or null. */
+export function putsIn(call: Call): Step | null {
+  return isMove(call) && !bySay(call) ? call.inserted : null;
 }
 
 /** Overruled by the handler: it moves, but it is no evidence about the dog. */

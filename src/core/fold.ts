@@ -1,6 +1,16 @@
 /** Folds the events of one session into what it looks like now; live screen, review, exports and tests all read this fold. */
 import type { Call } from './call.ts';
-import { applyCall, countRep, isTrial, type OpenMove, openMoveAfter, remain, type Standing, stepOf } from './criterion.ts';
+import {
+  applyCall,
+  countRep,
+  isTrial,
+  type OpenMove,
+  openMoveAfter,
+  putsIn,
+  remain,
+  type Standing,
+  stepOf,
+} from './criterion.ts';
 import type { EarState, SessionEvent, SessionStart } from './event.ts';
 import { standAt } from './next-start.ts';
 import { criterionS, type Step } from './plan.ts';
@@ -82,13 +92,14 @@ function strayStep(start: SessionEvent & { type: 'session-started' }, standing: 
   let latestHalf: string | null = null;
   for (const event of standing) {
     if (event.type !== 'called') continue;
-    const { kind, inserted } = event.body;
+    const { kind } = event.body;
+    const half = putsIn(event.body);
     const problem = strayInCall(event.body, known);
     if (problem) return { kind: problem, at: event.id };
-    if (inserted) known.add(inserted.id);
+    if (half) known.add(half.id);
     // A declined move takes its half step out again.
     if (kind === 'remain' && latestHalf) known.delete(latestHalf);
-    if (kind !== 'rest') latestHalf = inserted?.id ?? null;
+    if (kind !== 'rest') latestHalf = half?.id ?? null;
   }
   return null;
 }

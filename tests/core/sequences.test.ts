@@ -187,6 +187,18 @@ test('stay takes the half step out of the ladder, and the return out of the day;
   expect(fold(again.log)).toEqual({ ok: true, state: again });
 });
 
+test('a trial that was put in before stay afterwards does not undo it: the step is still the one that was practised', () => {
+  const { log } = play('harder@1 hold@2 lifted@3 hold@5 lifted@6 stay@8').state;
+  const words = play('hold@1 lifted@2').state.log.slice(1);
+  const between = log.findIndex((event) => event.type === 'word-heard' && event.body.word === 'stay');
+  const folded = fold([
+    ...log.slice(0, between),
+    ...words.map((event) => ({ ...event, id: `x:${event.id}` })),
+    ...log.slice(between),
+  ]);
+  expect(folded.ok && folded.state.standing.stepId).toBe('hold-4');
+});
+
 test('after stay the count begins afresh, so that the same call does not come again with the next rep', () => {
   const five = [0, 1, 2, 3, 4].map((i) => `hold@${1 + 5 * i} mark@${4.2 + 5 * i}`).join(' ');
   const { standing, reps } = play(`${five} stay@26 hold@28 mark@32`).state;

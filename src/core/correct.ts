@@ -5,6 +5,7 @@ import type { Correction, RepWord } from './correction.ts';
 import { decide } from './criterion.ts';
 import type { SessionEvent } from './event.ts';
 import { append, type BadLog, fold, type SessionState, standingEvents } from './fold.ts';
+import { hearInRep, type Phase, WAITING } from './rep.ts';
 import type { Seconds } from './units.ts';
 import type { EarName, Word } from './word.ts';
 
@@ -67,7 +68,7 @@ export function foldCorrected(
 ): { readonly ok: true; readonly session: CorrectedSession } | { readonly ok: false; readonly problem: BadLog } {
   const standing = standingEvents(log);
   const corrections = standing.filter((event): event is Corrected => event.type === 'corrected');
-  const corrected = correctedLog(standing, corrections);
+  const corrected = correctedLog(standing, corrections, undosOfReview(log));
   const folded = fold(corrected);
   if (!folded.ok) return folded;
   return {
@@ -115,8 +116,12 @@ export function checkCorrection(log: readonly SessionEvent[], correction: Correc
 }
 
 /** The log as it would have been: each event where it was written, what was moved or put in where its time belongs. */
-function correctedLog(standing: readonly SessionEvent[], corrections: readonly Corrected[]): readonly SessionEvent[] {
-  const original = standing.filter(({ type }) => type !== 'corrected' && type !== 'undone');
+function correctedLog(
+  standing: readonly SessionEvent[],
+  corrections: readonly Corrected[],
+  ofReview: ReadonlySet<string>,
+): readonly SessionEvent[] {
+  const original = standing.filter((event) => event.type !== 'corrected' && !ofReview.has(event.id));
   const base = [...original, ...corrections.flatMap(insertedWord)];
   const late: WordHeard[] = [];
   const inPlace = base.flatMap((event): readonly SessionEvent[] => {
@@ -129,10 +134,57 @@ function correctedLog(standing: readonly SessionEvent[], corrections: readonly C
     late.push(movedToS === undefined ? word : movedTo(word, movedToS));
     return [];
   });
-  return late.toSorted((a, b) => a.body.startedAtS - b.body.startedAtS).reduce(insertByTime, inPlace);
+  const times = timesOf(original);
+  const byTime = late.toSorted((a, b) => a.body.startedAtS - b.body.startedAtS);
+  return betweenReps(byTime.reduce<readonly SessionEvent[]>((log, word) => insertByTime(log, word, times), inPlace));
 }
 
-/** The words that the handler put in afterwards. Its moment of writing is the session's, not the review's. */
+/**
+ * A call moves the dog between reps, never during one: where a corrected hold spans a call, the call takes effect after it.
+ * So a rep stays on the step on which its hold began.
+ */
+function betweenReps(log: readonly SessionEvent[]): readonly SessionEvent[] {
+  const ordered: SessionEvent[] = [];
+  let spanned: SessionEvent[] = [];
+  let phase: Phase = WAITING;
+  for (const event of log) {
+    if (event.type === 'called' && phase.phase === 'holding') {
+      spanned.push(event);
+      continue;
+    }
+    const next = phaseAfter(phase, event);
+    const isNewHold = event.type === 'word-heard' && event.body.word === 'hold' && next.phase === 'holding';
+    ordered.push(...(isNewHold ? [...spanned, event] : [event]));
+    if (!isNewHold && next.phase !== 'holding') ordered.push(...spanned);
+    if (isNewHold || next.phase !== 'holding') spanned = [];
+    phase = next;
+  }
+  return [...ordered, ...spanned];
+}
+
+function phaseAfter(phase: Phase, event: SessionEvent): Phase {
+  switch (event.type) {
+    case 'word-heard':
+      return hearInRep(phase, event.body, 0).phase;
+    case 'paused':
+      return phase.phase === 'ended' ? phase : { phase: 'paused', sinceS: event.body.atS };
+    case 'resumed':
+      return phase.phase === 'paused' ? WAITING : phase;
+    case 'session-ended':
+      return { phase: 'ended' };
+    default:
+      return phase;
+  }
+}
+
+/** Undos and redos of corrections; what was taken back in the session itself stays told. */
+function undosOfReview(log: readonly SessionEvent[]): ReadonlySet<string> {
+  const ids = new Set(log.flatMap(({ id, type }) => (type === 'corrected' ? [id] : [])));
+  for (const event of log) if (event.type === 'undone' && ids.has(event.body.of)) ids.add(event.id);
+  return ids;
+}
+
+/** The words that the handler put in afterwards. */
 function insertedWord(event: Corrected): readonly WordHeard[] {
   const { body } = event;
   if (body.do !== 'insert') return [];
@@ -162,7 +214,7 @@ function movedTo(event: WordHeard, startedAtS: Seconds): WordHeard {
   return { ...event, body: { ...event.body, startedAtS, endedAtS: endedAtS + byS, decidedAtS: decidedAtS + byS } };
 }
 
-/** When an event happened, s on the session clock; null: it belongs to the one before it. */
+/** Null: it tells no moment. */
 function timeOf(event: SessionEvent): Seconds | null {
   switch (event.type) {
     case 'word-heard':
@@ -178,13 +230,30 @@ function timeOf(event: SessionEvent): Seconds | null {
   }
 }
 
-function insertByTime(log: readonly SessionEvent[], event: WordHeard): readonly SessionEvent[] {
-  const before = log.findLastIndex((other) => (timeOf(other) ?? Number.POSITIVE_INFINITY) <= event.body.startedAtS);
-  // A call stays with the word that it answered; an end is an end, and a word that came later is put before it.
-  let at = Math.max(1, before + 1);
-  while (log[at]?.type === 'called') at++;
+/** By event, its moment in the session; what has none of its own (a call, an undo) happened with the event before it. */
+function timesOf(log: readonly SessionEvent[]): ReadonlyMap<string, Seconds> {
+  const times = new Map<string, Seconds>();
+  let latestS: Seconds = 0;
+  for (const event of log) {
+    latestS = timeOf(event) ?? latestS;
+    times.set(event.id, latestS);
+  }
+  return times;
+}
+
+function insertByTime(
+  log: readonly SessionEvent[],
+  event: WordHeard,
+  times: ReadonlyMap<string, Seconds>,
+): readonly SessionEvent[] {
+  const whenS = (other: SessionEvent) => (other.type === 'word-heard' ? other.body.startedAtS : (times.get(other.id) ?? 0));
+  let at = Math.max(1, log.findLastIndex((other) => whenS(other) <= event.body.startedAtS) + 1);
+  // A word comes before the calls that answered it; an end is an end, and a word that came later is put before it.
+  for (let last = log[at - 1]; last?.type === 'called' && last.body.because === event.id; last = log[at - 1]) at--;
   if (log[at - 1]?.type === 'session-ended') at--;
-  return log.toSpliced(at, 0, event);
+  // Written in the review, days later maybe; it was said in the session.
+  const said = event.body.by === 'review' ? { ...event, at: log[at - 1]?.at ?? event.at } : event;
+  return log.toSpliced(at, 0, said);
 }
 
 function hearingsOf(standing: readonly SessionEvent[], corrections: readonly Corrected[]): readonly Hearing[] {

@@ -1,10 +1,11 @@
 /** The listener's thread: takes blocks from the tap, lets hearing work, and reports. It wires; the pure room computes. */
 import { createTakeCatcher, type TakeCatcher } from '../hearing/catch-take.ts';
 import { enrol, inspectTake, type Teaching } from '../hearing/enrol.ts';
+import { compareModels } from '../hearing/learn.ts';
 import { createListener, type Listener } from '../hearing/listen.ts';
 import { type NetworkWeights, readWeights } from '../hearing/weights/shape.ts';
-import type { Enrolled } from './enrolled.ts';
-import type { FromListener, Job, TapBlock, ToListener } from './messages.ts';
+import type { Change, Enrolled } from './enrolled.ts';
+import type { Comparison, FromListener, Job, TapBlock, ToListener } from './messages.ts';
 
 interface Stream {
   readonly sampleRateHz: number;
@@ -40,9 +41,13 @@ function tell(message: FromListener): void {
 function begin(atS: number): void {
   stream.startedAtS = atS;
   catcher = createTakeCatcher(stream.sampleRateHz, job.kind === 'teach' ? job.longestS : NEVER_S);
-  listener =
-    job.kind === 'listen' ? createListener(job.model, { sampleRateHz: stream.sampleRateHz, startsAtS: atS, weights }) : null;
+  listener = job.kind === 'listen' ? listenFrom(atS, job) : null;
   listener?.expect(expected);
+}
+
+function listenFrom(atS: number, { model, keepSound }: Job & { kind: 'listen' }): Listener {
+  const { sampleRateHz } = stream;
+  return createListener(model, { sampleRateHz, startsAtS: atS, weights, keep: { sound: keepSound } });
 }
 
 function takeBlock(block: TapBlock): void {
@@ -54,7 +59,11 @@ function takeBlock(block: TapBlock): void {
   hear(block.samples);
   if (block.contextS < levelDueS && block.contextS > levelDueS - 1) return;
   levelDueS = block.contextS + LEVELS_EVERY_S;
-  if (catcher) tell({ kind: 'level', level: { ...catcher.level(), atS: block.contextS + block.samples.length / stream.sampleRateHz, lost } });
+  if (catcher)
+    tell({
+      kind: 'level',
+      level: { ...catcher.level(), atS: block.contextS + block.samples.length / stream.sampleRateHz, lost },
+    });
 }
 
 function hear(samples: Float32Array): void {
@@ -89,6 +98,9 @@ function take(message: ToListener): void {
     case 'enrol':
       tell({ kind: 'enrolled', request: message.request, enrolled: enrolled(message.teaching) });
       return;
+    case 'compare':
+      tell({ kind: 'compared', request: message.request, change: compared(message.compare) });
+      return;
     case 'weights':
       weights = message.file ? unpacked(message.file) : undefined;
   }
@@ -107,6 +119,15 @@ function enrolled(teaching: Teaching): Enrolled {
   } catch (error) {
     tell({ kind: 'failed', what: error instanceof Error ? error.message : String(error) });
     return { ok: false, problems: [] };
+  }
+}
+
+function compared({ before, after, known }: Comparison): Change | null {
+  try {
+    return compareModels(before, after, known);
+  } catch (error) {
+    tell({ kind: 'failed', what: error instanceof Error ? error.message : String(error) });
+    return null;
   }
 }
 

@@ -2,7 +2,7 @@
 import type { CatchLevel, Caught } from '../hearing/catch-take.ts';
 import type { Model, TakeInspection, Teaching } from '../hearing/enrol.ts';
 import type { Hearing } from '../hearing/listen.ts';
-import type { Enrolled } from './enrolled.ts';
+import type { Change, Enrolled, Known } from './enrolled.ts';
 
 /** Tap → worker. `contextS` is the audio time of the first sample. */
 export interface TapBlock {
@@ -14,7 +14,8 @@ export interface TapBlock {
 
 /** What the worker is asked to do with the stream. */
 export type Job =
-  | { readonly kind: 'listen'; readonly model: Model }
+  /** `keepSound`: 1.5 s of sound with every hearing, beside its features. */
+  | { readonly kind: 'listen'; readonly model: Model; readonly keepSound: boolean }
   /** Cut out takes; nothing is recognised. */
   | { readonly kind: 'teach'; readonly longestS: number }
   | { readonly kind: 'idle' };
@@ -29,7 +30,15 @@ export type ToListener =
   | { readonly kind: 'expect'; readonly words: readonly string[] | null }
   /** The packed network, once, before the first teaching; null: none could be had. */
   | { readonly kind: 'weights'; readonly file: ArrayBuffer | null }
-  | { readonly kind: 'enrol'; readonly request: number; readonly teaching: Teaching };
+  | { readonly kind: 'enrol'; readonly request: number; readonly teaching: Teaching }
+  | { readonly kind: 'compare'; readonly request: number; readonly compare: Comparison };
+
+/** Stretches of a session, to be judged by the model of before and by the one of now. */
+export interface Comparison {
+  readonly before: Model;
+  readonly after: Model;
+  readonly known: readonly Known[];
+}
 
 /** A take that was cut out, and what can be said of it. */
 export interface CaughtTake {
@@ -50,4 +59,6 @@ export type FromListener =
   | { readonly kind: 'caught'; readonly take: CaughtTake }
   | { readonly kind: 'level'; readonly level: EarLevel }
   | { readonly kind: 'enrolled'; readonly request: number; readonly enrolled: Enrolled }
+  /** null: it could not be told. */
+  | { readonly kind: 'compared'; readonly request: number; readonly change: Change | null }
   | { readonly kind: 'failed'; readonly what: string };

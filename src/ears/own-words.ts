@@ -6,8 +6,8 @@ import type { Seconds } from '../core/units.ts';
 import type { Model, Teaching } from '../hearing/enrol.ts';
 import type { Hearing } from '../hearing/listen.ts';
 import { EAR_OFF, type Ear, type EarEvent, nextEar } from './ear-state.ts';
-import type { Enrolled } from './enrolled.ts';
-import type { CaughtTake, EarLevel, FromListener, Job, ToListener } from './messages.ts';
+import type { Change, Enrolled } from './enrolled.ts';
+import type { CaughtTake, Comparison, EarLevel, FromListener, Job, ToListener } from './messages.ts';
 import { type Microphone, openMicrophone } from './microphone.ts';
 import tapUrl from './tap.worklet.ts?worker&url';
 
@@ -30,9 +30,12 @@ export interface OwnWordsParts extends OwnWordsEvents {
 export interface OwnWords {
   /** From a tap: asks for the microphone and begins to take sound in. */
   open(): Promise<EarState>;
-  listen(model: Model): void;
+  /** @param keepSound hands out 1.5 s of sound with every hearing. */
+  listen(model: Model, keepSound: boolean): void;
   teach(longestS: Seconds): void;
   enrol(teaching: Teaching): Promise<Enrolled>;
+  /** What became of a session's stretches by another model; null: it could not be told. */
+  compare(compare: Comparison): Promise<Change | null>;
   expectOwnSound(fromS: Seconds, toS: Seconds): void;
   /** The taught words that may well come next; null: all alike. */
   expect(words: readonly string[] | null): void;
@@ -51,6 +54,7 @@ interface Inside {
   /** What it was last asked to do; a new worker is asked the same. */
   job: Job;
   readonly waiting: Map<number, (enrolled: Enrolled) => void>;
+  readonly comparing: Map<number, (change: Change | null) => void>;
   readonly tapped: WeakSet<AudioContext>;
   ear: Ear;
   microphone: Microphone | null;
@@ -65,7 +69,15 @@ interface Inside {
 
 export function createOwnWords(parts: OwnWordsParts): OwnWords {
   const inside: Inside = {
-    ...{ parts, worker: newWorker(), job: { kind: 'idle' }, waiting: new Map(), tapped: new WeakSet(), ear: EAR_OFF },
+    ...{
+      parts,
+      worker: newWorker(),
+      job: { kind: 'idle' },
+      waiting: new Map(),
+      comparing: new Map(),
+      tapped: new WeakSet(),
+      ear: EAR_OFF,
+    },
     ...{ microphone: null, nodes: [], tapPort: null, generation: 0, requests: 0, weighed: Promise.resolve() },
   };
   employ(inside);
@@ -75,9 +87,10 @@ export function createOwnWords(parts: OwnWordsParts): OwnWords {
   };
   return {
     open: () => open(inside),
-    listen: (model) => job({ kind: 'listen', model }),
+    listen: (model, keepSound) => job({ kind: 'listen', model, keepSound }),
     teach: (longestS) => job({ kind: 'teach', longestS }),
     enrol: (teaching) => enrol(inside, teaching),
+    compare: (compare) => ask(inside, inside.comparing, (request) => ({ kind: 'compare', request, compare })),
     expectOwnSound: (fromS, toS) => send(inside, ownSound(parts, fromS, toS)),
     expect: (words) => send(inside, { kind: 'expect', words }),
     look: () => look(inside),
@@ -104,6 +117,8 @@ function employ(inside: Inside): void {
     // Nobody may wait for ever for what it will not answer.
     for (const answer of inside.waiting.values()) answer({ ok: false, problems: [] });
     inside.waiting.clear();
+    for (const answer of inside.comparing.values()) answer(null);
+    inside.comparing.clear();
     tell(inside, { kind: 'lost', why: 'worker-failed', atS: parts.clock.now() });
   };
   inside.weighed = fetchWeights().then((file) =>
@@ -197,6 +212,10 @@ function take(inside: Inside, message: FromListener): void {
       inside.waiting.get(message.request)?.(message.enrolled);
       inside.waiting.delete(message.request);
       return;
+    case 'compared':
+      inside.comparing.get(message.request)?.(message.change);
+      inside.comparing.delete(message.request);
+      return;
     case 'failed':
       return tell(inside, { kind: 'lost', why: 'worker-failed', atS: parts.clock.now() });
   }
@@ -219,10 +238,14 @@ async function fetchWeights(): Promise<ArrayBuffer | null> {
 
 async function enrol(inside: Inside, teaching: Teaching): Promise<Enrolled> {
   await inside.weighed;
+  return ask(inside, inside.waiting, (request) => ({ kind: 'enrol', request, teaching }));
+}
+
+function ask<T>(inside: Inside, waiting: Map<number, (answer: T) => void>, message: (request: number) => ToListener): Promise<T> {
   const request = inside.requests++;
   return new Promise((resolve) => {
-    inside.waiting.set(request, resolve);
-    send(inside, { kind: 'enrol', request, teaching });
+    waiting.set(request, resolve);
+    send(inside, message(request));
   });
 }
 

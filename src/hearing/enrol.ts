@@ -6,7 +6,7 @@ import { type Feature, fitNormaliser, type Normaliser, normalise } from './featu
 import { createCepstraFeature } from './feature-cepstra.ts';
 import { createFusedFeature } from './feature-fused.ts';
 import { forecastOf, type WordForecast } from './forecast.ts';
-import type { Learned } from './learn.ts';
+import { type Learned, newestOf } from './learn.ts';
 import type { Model, OwnedTemplate } from './model.ts';
 import type { Owner } from './score.ts';
 import { unpack } from './stretch.ts';
@@ -104,7 +104,7 @@ function learnedTakes({ words, talk, learned = [] }: Teaching, feature: Feature)
     numbers.set(word, take + 1);
     return take;
   };
-  return learned
+  return newestOf(learned)
     .filter(({ word }) => word === undefined || words[word] !== undefined)
     .filter(({ stretch }) => stretch.features === feature.kind && stretch.dims === feature.dims)
     .map(({ of, word, stretch }) => {

@@ -9,10 +9,12 @@ import type { Plan } from '../core/plan.ts';
 import type { Seconds } from '../core/units.ts';
 import type { Word } from '../core/word.ts';
 import { EAR_OFF } from '../ears/ear-state.ts';
+import type { Change } from '../ears/enrolled.ts';
 import type { SayingProblem } from '../ears/platform-words.ts';
 import type { AppState } from './app-state.ts';
 import { eraseDog, eraseEverything, exportAll, exportSession, type Looked, lookAtImport, type SavedFile } from './backup.ts';
 import { correct, redoCorrection, undoCorrection } from './correcting.ts';
+import type { Lesson } from './learning.ts';
 import { openRooms } from './open-rooms.ts';
 import { openReview, startOf } from './read-back.ts';
 import type { AppParts, Rooms } from './rooms.ts';
@@ -44,6 +46,18 @@ export interface Intents {
   /** Takes back the latest correction, or brings it back. */
   undoCorrection(): Promise<void>;
   redoCorrection(): Promise<void>;
+  /** What the corrections of the reviewed session can teach the ear; null: no session is reviewed. */
+  lookAtLesson(): Promise<Lesson | null>;
+  /** Teaches the ear by them; what that changes on this session, or null where it cannot be told. */
+  learn(): Promise<Change | null>;
+  /** The ear forgets what this session taught it. */
+  unlearn(): Promise<void>;
+  hasHeardSound(eventId: string): Promise<boolean>;
+  /** From a tap. */
+  playHeardSound(eventId: string): Promise<void>;
+  countSounds(): Promise<number>;
+  /** False: they could not be deleted. */
+  forgetSounds(): Promise<boolean>;
   /** From a tap: microphone on, and takes of this word are caught until told otherwise. */
   teach(word: string, said: string): Promise<void>;
   stopTeaching(): Promise<void>;
@@ -113,6 +127,10 @@ const NOTHING: AppState = {
   persistence: 'not-told',
 };
 
+// Asked for in the review and the settings alone: fetched then.
+const learning = () => import('./learning.ts');
+const heardSounds = () => import('./heard-sounds.ts');
+
 export function createApp(parts: AppParts): App {
   const use = create<AppState>()(() => NOTHING);
   const opened = openRooms(parts, use).catch((error: unknown) => {
@@ -134,6 +152,13 @@ export function createApp(parts: AppParts): App {
     correct: (correction) => withRooms((all) => correct(all, correction), 'The app is not open.'),
     undoCorrection: () => withRooms(undoCorrection, undefined),
     redoCorrection: () => withRooms(redoCorrection, undefined),
+    lookAtLesson: () => withRooms(async (all) => (await learning()).lookAtLesson(all), null),
+    learn: () => withRooms(async (all) => (await learning()).learn(all), null),
+    unlearn: () => withRooms(async (all) => (await learning()).unlearn(all), undefined),
+    hasHeardSound: (eventId) => withRooms(async (all) => (await heardSounds()).hasHeardSound(all, eventId), false),
+    playHeardSound: (eventId) => withRooms(async (all) => (await heardSounds()).playHeardSound(all, eventId), undefined),
+    countSounds: () => withRooms(async (all) => (await heardSounds()).countSounds(all), 0),
+    forgetSounds: () => withRooms(async (all) => (await heardSounds()).forgetSounds(all), false),
     teach: (word, said) => withRooms((all) => teach(all, word, said), undefined),
     stopTeaching: () => withRooms(({ teaching }) => teaching.stop(), undefined),
     addRecordings: (word, said, files) => withRooms((all) => addRecordings(all, word, said, files), []),

@@ -31,6 +31,7 @@ export async function openRooms(parts: AppParts, use: Rooms['use']): Promise<Roo
   use.setState({ opening: { kind: 'ready', kept } });
   // Takes seconds on a phone; nobody who looks at the first screen needs it yet.
   void rooms.teaching.refresh();
+  void import('./heard-sounds.ts').then(({ forgetOldHearings }) => forgetOldHearings(rooms));
   parts.watchUpdates((update) => use.setState({ update }));
   return rooms;
 }

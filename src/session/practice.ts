@@ -32,8 +32,9 @@ export interface Practice {
   /** Goes on with a session that was closed: the hold it broke off is void, the time between is a pause. */
   /** False when its log does not fold. */
   goOn(events: readonly SessionEvent[]): Promise<boolean>;
-  hear(heard: Heard): Promise<void>;
-  unsure(unsure: Unsure): Promise<void>;
+  /** The event that it became; null: it changed nothing. */
+  hear(heard: Heard): Promise<string | null>;
+  unsure(unsure: Unsure): Promise<string | null>;
   ear(name: string, state: EarState): Promise<void>;
   pause(why: 'handler' | 'hidden'): Promise<void>;
   resume(): Promise<void>;
@@ -58,6 +59,7 @@ export function createPractice(parts: PracticeParts): Practice {
   const inside: Inside = { parts, state: null, zeroS: 0, expected: 'all alike', busy: Promise.resolve() };
   const sessionS = () => parts.nowS() - inside.zeroS;
   const feed = (input: Input) => inTurn(inside, () => take(inside, input));
+  const tell = (input: Input) => feed(input).then(() => undefined);
   return {
     begin: (body) => inTurn(inside, () => begin(inside, body)),
     goOn: (events) => inTurn(inside, () => goOn(inside, events)),
@@ -70,10 +72,10 @@ export function createPractice(parts: PracticeParts): Practice {
       parts.calls.voice(unsure.endedAtS);
       return feed({ kind: 'unsure', unsure: onSessionClock(unsure, inside.zeroS) });
     },
-    ear: (ear, state) => feed({ kind: 'ear', atS: sessionS(), ear, state }),
-    pause: (why) => feed({ kind: 'pause', atS: sessionS(), why }),
-    resume: () => feed({ kind: 'resume', atS: sessionS() }),
-    end: (why) => feed({ kind: 'end', atS: sessionS(), why }),
+    ear: (ear, state) => tell({ kind: 'ear', atS: sessionS(), ear, state }),
+    pause: (why) => tell({ kind: 'pause', atS: sessionS(), why }),
+    resume: () => tell({ kind: 'resume', atS: sessionS() }),
+    end: (why) => tell({ kind: 'end', atS: sessionS(), why }),
     sessionS,
     state: () => inside.state,
   };
@@ -112,9 +114,9 @@ async function goOn(inside: Inside, events: readonly SessionEvent[]): Promise<bo
   return true;
 }
 
-async function take(inside: Inside, input: Input): Promise<void> {
-  if (!inside.state) return;
-  await carryOut(inside, step(inside.state, input, stampFor(inside, inside.state.log[0]?.session ?? null)));
+async function take(inside: Inside, input: Input): Promise<string | null> {
+  if (!inside.state) return null;
+  return carryOut(inside, step(inside.state, input, stampFor(inside, inside.state.log[0]?.session ?? null)));
 }
 
 function stampFor({ parts }: Inside, session: string | null): Stamp {
@@ -123,7 +125,7 @@ function stampFor({ parts }: Inside, session: string | null): Stamp {
 }
 
 /** Begins to write, sounds at once, and tells the screen only when it is written. */
-async function carryOut(inside: Inside, { state, effects }: Stepped): Promise<void> {
+async function carryOut(inside: Inside, { state, effects }: Stepped): Promise<string | null> {
   inside.state = state;
   const events = effects.flatMap((effect) => (effect.do === 'keep' ? [effect.event] : []));
   // Under way before anything sounds: whatever becomes of a sound, the word is kept.
@@ -132,6 +134,7 @@ async function carryOut(inside: Inside, { state, effects }: Stepped): Promise<vo
   expectNext(inside, state.phase.phase);
   await written;
   inside.parts.show(state);
+  return events[0]?.id ?? null;
 }
 
 const EXPECTED: Readonly<Record<SessionState['phase']['phase'], Inside['expected']>> = {

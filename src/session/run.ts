@@ -19,14 +19,22 @@ export function heard(rooms: Rooms, hearing: Hearing): void {
   if (!isLive(rooms.use.getState().live)) return showTried(rooms, hearing);
   if (hearing.kind === 'unsure') {
     const unsure: Unsure = { ...when, nearest: hearing.nearest };
-    void rooms.practice.unsure(unsure);
-  } else if (isWord(hearing.word)) void take(rooms, { ...when, word: hearing.word, confidence: hearing.confidence });
+    void rooms.practice.unsure(unsure).then((id) => keepHeard(rooms, id, hearing));
+  } else if (isWord(hearing.word))
+    void take(rooms, { ...when, word: hearing.word, confidence: hearing.confidence }, (id) => keepHeard(rooms, id, hearing));
 }
 
-export async function take(rooms: Rooms, word: Heard): Promise<void> {
+export async function take(rooms: Rooms, word: Heard, onKept?: (eventId: string | null) => void): Promise<void> {
   const was = isLive(rooms.practice.state());
-  await rooms.practice.hear(word);
+  const eventId = await rooms.practice.hear(word);
+  onKept?.(eventId);
   if (was && !isLive(rooms.practice.state())) await closePractice(rooms);
+}
+
+/** After the event itself, and apart from it: a full device costs what could have been learnt, never a rep. */
+function keepHeard({ store, parts }: Rooms, id: string | null, { kept }: Hearing): void {
+  if (id === null || !kept) return;
+  void store.keepHeard({ id, atMs: parts.wall.now().getTime(), stretch: kept.stretch, sound: kept.sound ?? null });
 }
 
 /** Every tap in a session wakes the sound too: a clock that stands still would make holds of no length. */
@@ -72,10 +80,10 @@ function tellEar({ practice, platformEar, ear }: Rooms, byPlatform: boolean): vo
   else void practice.ear('own-words', ear.ear().state);
 }
 
-async function openOwnWords({ ear, teaching }: Rooms): Promise<void> {
+async function openOwnWords({ ear, teaching, keeper }: Rooms): Promise<void> {
   const enrolled = (await teaching.current())?.enrolled;
   if (!enrolled?.ok) return ear.close();
-  ear.listen(enrolled.model);
+  ear.listen(enrolled.model, settingsOf(keeper.library()).keepSounds ?? false);
   void ear.open();
 }
 

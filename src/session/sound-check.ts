@@ -29,7 +29,7 @@ export async function tryOut(rooms: Rooms): Promise<void> {
   const enrolled = (await rooms.teaching.current())?.enrolled;
   if (!enrolled?.ok) return;
   rooms.use.setState({ tried: [] });
-  rooms.ear.listen(enrolled.model);
+  rooms.ear.listen(enrolled.model, false);
   if (!hears(rooms.ear.ear())) await rooms.ear.open();
 }
 

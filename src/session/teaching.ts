@@ -53,9 +53,9 @@ export function createTeaching({ ear, keeper, handler, show }: TeachingParts): T
     show(state, taught);
   };
   const refresh = async () => {
-    const { words, talk, takes } = teachingOf(keeper.library(), handler());
+    const { words, talk, learned, takes } = teachingOf(keeper.library(), handler());
     const from = soundsKey(keeper.library(), handler());
-    taught = takes === 0 ? null : { enrolled: await ear.enrol({ words, talk }), takes, talk: talk.length };
+    taught = takes === 0 ? null : { enrolled: await ear.enrol({ words, talk, learned }), takes, talk: talk.length };
     taughtFrom = from;
     show(state, taught);
     return taught;
@@ -90,12 +90,15 @@ export function createTeaching({ ear, keeper, handler, show }: TeachingParts): T
   };
 }
 
-/** This handler's takes, by word, and their talk. */
+/** This handler's takes, by word, their talk, and what corrections taught. */
 function teachingOf(library: Library, handler: string) {
   const takes = takesOf(library, handler);
   const samplesOf = (word: string) => (takes.get(word) ?? []).map(toTake);
   const words = Object.fromEntries(WORDS.map((word) => [word, samplesOf(word)] as const).filter(([, each]) => each.length > 0));
-  return { words, talk: samplesOf(TALK), takes: Object.values(words).flat().length };
+  const learned = library.learned
+    .filter((take) => take.handler === handler)
+    .map(({ of, word, stretch }) => ({ of, stretch, word: word === TALK ? undefined : word }));
+  return { words, talk: samplesOf(TALK), learned, takes: Object.values(words).flat().length };
 }
 
 /** A word that went on too long, or came too faint or clipped, is asked for again; in talk any piece serves. */
@@ -104,8 +107,8 @@ function isKept(word: string, { caught, report }: CaughtTake): boolean {
 }
 
 /** Names what a model is made of. */
-function soundsKey({ sounds }: Library, handler: string): string {
-  return [handler, ...sounds.map(({ id }) => id)].join(' ');
+function soundsKey({ sounds, learned }: Library, handler: string): string {
+  return [handler, ...[...sounds, ...learned].map(({ id }) => id)].join(' ');
 }
 
 function toTake({ samples, sampleRateHz }: TaughtSound): { samples: Float32Array; sampleRateHz: number } {

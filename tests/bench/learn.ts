@@ -17,7 +17,7 @@ import { readTeaching } from '../../src/command/teaching-in.ts';
 import { readWav } from '../../src/command/wav-in.ts';
 import { expectedOf } from '../../src/core/expected.ts';
 import { enrol, type Model, type Teaching } from '../../src/hearing/enrol.ts';
-import { compareModels, type Known, type Learned, newestOf } from '../../src/hearing/learn.ts';
+import { compareModels, type Known, type Learned } from '../../src/hearing/learn.ts';
 import { createListener, type Hearing } from '../../src/hearing/listen.ts';
 import type { NetworkWeights } from '../../src/hearing/weights/shape.ts';
 
@@ -141,7 +141,7 @@ function correctionsOf(truth: Truth, heard: readonly Hearing[]): (Known & { read
 }
 
 const learnedFrom = (corrections: readonly Known[]): readonly Learned[] =>
-  newestOf(corrections.map(({ of, stretch, truth }) => ({ of, stretch, word: truth ?? undefined })));
+  corrections.map(({ of, stretch, truth }) => ({ of, stretch, word: truth ?? undefined }));
 
 function modelOf(teaching: Teaching, weights: NetworkWeights | undefined): Model {
   const enrolled = enrol(teaching, { weights });

@@ -15,7 +15,17 @@ export const settle = async () => {
   for (let i = 0; i < 5; i++) await new Promise<void>((ready) => setImmediate(ready));
 };
 
-export async function openedApp(wish: { mayWrite?: boolean; sound?: boolean; unreadable?: boolean; device?: string } = {}) {
+interface Wish {
+  readonly mayWrite?: boolean;
+  readonly sound?: boolean;
+  readonly unreadable?: boolean;
+  readonly device?: string;
+  /** An ear that learns; without them it has learnt nothing. */
+  readonly enrol?: (...given: Parameters<OwnWords['enrol']>) => Awaited<ReturnType<OwnWords['enrol']>>;
+  readonly compare?: (...given: Parameters<OwnWords['compare']>) => Awaited<ReturnType<OwnWords['compare']>>;
+}
+
+export async function openedApp(wish: Wish = {}) {
   const clock = { nowS: 50 };
   const did: string[] = [];
   const store = createMemoryStore({ newId: () => wish.device ?? 'phone' });
@@ -42,7 +52,8 @@ export async function openedApp(wish: { mayWrite?: boolean; sound?: boolean; unr
       idle: () => {},
       look: () => did.push('looked'),
     },
-    enrol: async () => ({ ok: false, problems: [] }),
+    enrol: async (teaching) => wish.enrol?.(teaching) ?? { ok: false, problems: [] },
+    compare: async (compare) => wish.compare?.(compare) ?? null,
     ...{ expectOwnSound: () => {}, expect: () => {}, ear: () => ear, close: () => becomes({ state: 'off' }) },
     away: (why) => becomes({ state: 'suspended', why }),
     back: () => becomes({ state: 'restarting', why: null }),

@@ -4,6 +4,7 @@ import type { Correction } from './correction.ts';
 import type { KeyBindings } from './key-bindings.ts';
 import type { Limits } from './limits.ts';
 import type { Carried } from './next-start.ts';
+import type { Observation } from './observe/observation.ts';
 import type { Plan, Step } from './plan.ts';
 import type { StoredRule } from './rule.ts';
 import type { Stretch } from './stretch.ts';
@@ -65,10 +66,34 @@ export type SessionEvent =
 export interface Dog {
   readonly id: string;
   readonly name: string;
-  /** Pain, veterinarian's advice, food, what scares it. */
+  /** What fits none of the four below; all of it in a dog saved before they stood apart. */
   readonly notes: string;
   /** True for the invented dog of the first screen. */
   readonly invented: boolean;
+  readonly pain?: string;
+  /** The veterinarian's advice. */
+  readonly advice?: string;
+  readonly food?: string;
+  /** What scares it. */
+  readonly scares?: string;
+  readonly weightKg?: number;
+  /** Absent: not said. */
+  readonly neutered?: boolean;
+  readonly kcalPerTreat?: number;
+  /** As many as the handler wants to give in one session. Absent: as many as the day has left. */
+  readonly treatsPerSession?: number;
+  /** Put away: shown apart, and nothing of it is deleted. */
+  readonly archived?: boolean;
+}
+
+/**
+ * A handler or a place. Sessions, takes and settings hold the id, which is the name first given to it: so what was written
+ * before there were lists needs no change, and a new name shows on old sessions too.
+ */
+export interface Named {
+  readonly id: string;
+  readonly name: string;
+  readonly archived: boolean;
 }
 
 /** One taught take: 16 kHz mono, kept on the device only. */
@@ -121,6 +146,9 @@ export interface Settings {
 
 export type LibraryEvent =
   | Stored<'dog-saved', Dog>
+  | Stored<'handler-saved', Named>
+  | Stored<'place-saved', Named>
+  | Stored<'observation-saved', Observation>
   | Stored<'plan-saved', Plan>
   | Stored<'sound-taught', TaughtSound>
   | Stored<'take-learned', LearnedTake>

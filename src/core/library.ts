@@ -1,5 +1,6 @@
 /** Folds what outlives sessions (dogs, plans, taught words, settings) into what stands now, and says in which order any events count. */
-import type { Dog, LearnedTake, LibraryEvent, Settings, StoredEvent, TaughtSound } from './event.ts';
+import type { Dog, LearnedTake, LibraryEvent, Named, Settings, StoredEvent, TaughtSound } from './event.ts';
+import type { Observation } from './observe/observation.ts';
 import type { Plan } from './plan.ts';
 
 /** A taught take, and the event that taught it: `sound-removed` names it. */
@@ -16,6 +17,11 @@ export interface Library {
   /** In the order in which each was first saved. */
   readonly dogs: readonly Dog[];
   readonly plans: readonly Plan[];
+  /** Those that were saved by name; `named.ts` adds those that are only used. */
+  readonly handlers: readonly Named[];
+  readonly places: readonly Named[];
+  /** What second observers made of sessions, each as last saved. */
+  readonly observations: readonly Observation[];
   /** Every take that was not removed, in the order taught. */
   readonly sounds: readonly Take[];
   /** What corrections taught and nobody took back, oldest first. */
@@ -41,12 +47,18 @@ export function foldLibrary(events: readonly LibraryEvent[]): Library {
   const ordered = inOrder(events);
   const dogs = new Map<string, Dog>();
   const plans = new Map<string, Plan>();
+  const handlers = new Map<string, Named>();
+  const places = new Map<string, Named>();
+  const observations = new Map<string, Observation>();
   const sounds = new Map<string, Take>();
   const learned = new Map<string, Learnt>();
   let settings: Settings | null = null;
   for (const { type, body, id } of ordered) {
     if (type === 'dog-saved') dogs.set(body.id, body);
     else if (type === 'plan-saved') plans.set(body.id, body);
+    else if (type === 'handler-saved') handlers.set(body.id, body);
+    else if (type === 'place-saved') places.set(body.id, body);
+    else if (type === 'observation-saved') observations.set(body.id, body);
     else if (type === 'sound-taught') sounds.set(id, { ...body, id });
     else if (type === 'take-learned') learned.set(id, { ...body, id });
     else if (type === 'settings-saved') settings = body;
@@ -58,7 +70,8 @@ export function foldLibrary(events: readonly LibraryEvent[]): Library {
     learned.delete(body.of);
   }
   const values = { dogs: [...dogs.values()], plans: [...plans.values()], sounds: [...sounds.values()] };
-  return { ...values, learned: [...learned.values()], settings };
+  const named = { handlers: [...handlers.values()], places: [...places.values()], observations: [...observations.values()] };
+  return { ...values, ...named, learned: [...learned.values()], settings };
 }
 
 /**

@@ -2,7 +2,7 @@
 import * as v from 'valibot';
 import type { Reason } from '../core/call.ts';
 import { type Correction, REP_WORDS } from '../core/correction.ts';
-import { EAR_STATES, type LibraryEvent, type PauseReason, type SessionEvent, type StoredEvent } from '../core/event.ts';
+import { type Dog, EAR_STATES, type LibraryEvent, type PauseReason, type SessionEvent, type StoredEvent } from '../core/event.ts';
 import { BODY_AREAS, type BodyArea, type HandlingStep, indexOfStep, type Plan, type Step } from '../core/plan.ts';
 import { isStoredRule, type StoredRule } from '../core/rule.ts';
 import type { Stretch } from '../core/stretch.ts';
@@ -159,8 +159,25 @@ const SESSION_BODIES = {
   'session-ended': record({ atS: FINITE, why: oneOf({ handler: true, abandoned: true }) }),
 } satisfies { [T in SessionEvent['type']]: v.GenericSchema<unknown, Extract<SessionEvent, { type: T }>['body']> };
 
+/** From the smallest of grown dogs to above the heaviest known, with room for a puppy. */
+const WEIGHT_KG = number('a weight from 0.1 to 150 kg', 0.1, 150);
+const NOTE = v.exactOptional(TEXT);
+const DOG: v.GenericSchema<unknown, Dog> = record({
+  ...{ id: TEXT, name: TEXT, notes: TEXT, invented: YES_OR_NO, pain: NOTE, advice: NOTE, food: NOTE, scares: NOTE },
+  ...{ weightKg: v.exactOptional(WEIGHT_KG), neutered: v.exactOptional(YES_OR_NO), archived: v.exactOptional(YES_OR_NO) },
+  kcalPerTreat: v.exactOptional(number('kcal a treat from 0.1 to 500', 0.1, 500)),
+  treatsPerSession: v.exactOptional(whole('a whole number of at least 1', 1)),
+});
+const NAMED = record({ id: TEXT, name: TEXT, archived: YES_OR_NO });
+
 const LIBRARY_BODIES = {
-  'dog-saved': record({ id: TEXT, name: TEXT, notes: TEXT, invented: YES_OR_NO }),
+  'dog-saved': DOG,
+  'handler-saved': NAMED,
+  'place-saved': NAMED,
+  'observation-saved': record({
+    ...{ id: TEXT, sessionId: TEXT, observer: TEXT, by: oneOf({ keys: true, ear: true }), fileName: TEXT },
+    ...{ lengthS: AT_LEAST_0, words: list(record({ word: REP_WORD, atS: AT_LEAST_0 })), offsetS: FINITE },
+  }),
   'plan-saved': PLAN,
   'sound-taught': record({
     ...{ word: TEXT, handler: TEXT, said: TEXT, sampleRateHz: RATE },

@@ -26,7 +26,10 @@ const take = (word: string, handler = 'Noor'): Draft => ({
 const remove = (of: string): Draft => ({ type: 'sound-removed', body: { of } });
 
 test('an empty app knows no dog and no settings', () => {
-  expect(foldLibrary([])).toEqual({ dogs: [], plans: [], sounds: [], learned: [], settings: null });
+  expect(foldLibrary([])).toEqual({
+    ...{ dogs: [], plans: [], sounds: [], learned: [], settings: null },
+    ...{ handlers: [], places: [], observations: [] },
+  });
 });
 
 test('a dog that is renamed keeps its place in the list', () => {

@@ -2,8 +2,9 @@
 import * as fake from 'fake-indexeddb';
 import { DEMO_DOG, DEMO_PLAN } from '../../demo/scenario.ts';
 import { events, feed, open, sessionStart, type } from '../../demo/typed-session.ts';
-import type { LibraryEvent, SessionEvent, Settings, StoredEvent } from '../../src/core/event.ts';
+import type { Dog, LibraryEvent, SessionEvent, Settings, StoredEvent } from '../../src/core/event.ts';
 import { USUAL_LIMITS } from '../../src/core/limits.ts';
+import type { Observation } from '../../src/core/observe/observation.ts';
 import type { Stretch } from '../../src/core/stretch.ts';
 import type { After, DatabaseOptions } from '../../src/store/database.ts';
 import type { Result } from '../../src/store/problem.ts';
@@ -51,6 +52,21 @@ const learnedOf = (of: string): LibraryDraft => ({
   body: { of, session: 'evening', word: 'hold', handler: 'Noor', stretch: STRETCH },
 });
 
+/** A dog with everything that can be known of it. */
+const WHOLE_DOG: Dog = {
+  ...DEMO_DOG,
+  ...{ pain: 'left hip', advice: 'no stairs', food: 'no chicken', scares: 'clippers' },
+  ...{ weightKg: 10, neutered: true, kcalPerTreat: 3, treatsPerSession: 12, archived: true },
+};
+
+const OBSERVATION: Observation = {
+  ...{ id: 'o1', sessionId: 'evening', observer: 'Sam', by: 'keys', fileName: 'evening.mp4', lengthS: 90.5, offsetS: -2.25 },
+  words: [
+    { word: 'hold', atS: 3 },
+    { word: 'mark', atS: 4.5 },
+  ],
+};
+
 export function libraryEvents(
   drafts: readonly LibraryDraft[],
   firstSeq = 1,
@@ -76,6 +92,10 @@ export function wholeLibrary(firstSeq = 1, device = DEVICE): readonly LibraryEve
       { type: 'sound-removed', body: { of: `${device}:${firstSeq + 2}` } },
       { type: 'settings-saved', body: SETTINGS },
       learnedOf(`${device}:${firstSeq + 8}`),
+      { type: 'dog-saved', body: WHOLE_DOG },
+      { type: 'handler-saved', body: { id: 'Noor', name: 'Noor A.', archived: false } },
+      { type: 'place-saved', body: { id: 'kitchen', name: 'kitchen', archived: true } },
+      { type: 'observation-saved', body: OBSERVATION },
     ],
     firstSeq,
     device,

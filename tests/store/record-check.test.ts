@@ -74,6 +74,34 @@ test.each([
   expect(complaint(bad)).toContain('› body › stretch: expected features whose lengths agree');
 });
 
+test.each([
+  ['weightKg', 0, 'expected a weight from 0.1 to 150 kg, got 0'],
+  ['weightKg', 1000, 'expected a weight from 0.1 to 150 kg, got 1000'],
+  ['kcalPerTreat', Number.NaN, 'expected kcal a treat from 0.1 to 500, got NaN'],
+  ['treatsPerSession', 2.5, 'expected a whole number of at least 1, got 2.5'],
+  ['neutered', 'yes', 'expected true or false, got "yes"'],
+  ['pain', 7, 'expected text, got 7'],
+])('a dog whose %s is %j says so', (field, put, expected) => {
+  const saved = wholeLibrary().find(({ type }) => type === 'dog-saved') as StoredEvent;
+  expect(complaint({ ...saved, body: { ...saved.body, [field]: put } })).toContain(`› body › ${field}: ${expected}`);
+});
+
+test('a dog that was saved before its notes stood apart is a good record', () => {
+  const saved = wholeLibrary().find(({ type }) => type === 'dog-saved') as StoredEvent;
+  const old = { id: 'd', name: 'Bo', notes: 'sore hip', invented: false };
+  expect(complaint({ ...saved, body: old })).toBeNull();
+});
+
+test.each([
+  [{ offsetS: Number.POSITIVE_INFINITY }, 'offsetS: expected a finite number, got Infinity'],
+  [{ by: 'guess' }, 'by: expected one of keys, ear, got "guess"'],
+  [{ words: [{ word: 'sit', atS: 1 }] }, 'words[0] › word: expected one of hold, mark, lifted, void, got "sit"'],
+  [{ words: [{ word: 'hold', atS: -1 }] }, 'words[0] › atS: expected a finite number of at least 0, got -1'],
+])('an observation that cannot be says what is wrong with it (%#)', (put, expected) => {
+  const saved = wholeLibrary().find(({ type }) => type === 'observation-saved') as StoredEvent;
+  expect(complaint({ ...saved, body: { ...saved.body, ...put } })).toContain(`› body › ${expected}`);
+});
+
 test('a word without its session says so', () => {
   expect(complaint({ ...heard, session: null })).toBe(`event ${heard.id} › session: expected text, got null`);
 });

@@ -9,6 +9,9 @@ export function restingEnergyKcal(kg: number): number {
 /** Daily need of a neutered adult over its energy at rest; others print 1.2 to 1.6. */
 export const NEUTERED_ADULT = 1.6;
 
+/** The same of an adult that is not neutered (M: the feeding guides print 1.8). */
+export const INTACT_ADULT = 1.8;
+
 /** Treats are at most a tenth of the daily energy (WSAVA, AAHA). */
 export const TREATS_SHARE = 0.1;
 

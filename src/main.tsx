@@ -13,6 +13,7 @@ import { pageTimers } from './session/timers.ts';
 import { createWakeLock } from './session/wake-lock.ts';
 import { pageClock } from './session/wall-clock.ts';
 import { openEventStore } from './store/event-store.ts';
+import { recover, withJournal } from './store/journal.ts';
 import { createMemoryStore } from './store/memory-store.ts';
 import { claimWriter } from './store/one-writer.ts';
 import { askToPersist } from './store/persist.ts';
@@ -30,11 +31,13 @@ const app = createApp({
     const update = registerSW({ onNeedRefresh: () => onReady(() => void update(true)) });
   },
   openStore: async () => {
-    const opened = await openEventStore({ name: NAME, newId: pageClock.newId, after: pageTimers.after });
+    const open = (name: string) => openEventStore({ name, newId: pageClock.newId, after: pageTimers.after });
+    const [opened, journal] = await Promise.all([open(NAME), open(`${NAME}-journal`)]);
     // A private window keeps nothing: practise all the same, and say so.
-    return opened.ok
-      ? { store: opened.value, kept: 'on-device' }
-      : { store: createMemoryStore({ newId: pageClock.newId }), kept: 'visit-only' };
+    if (!opened.ok) return { store: createMemoryStore({ newId: pageClock.newId }), kept: 'visit-only' };
+    if (!journal.ok) return { store: opened.value, kept: 'on-device' };
+    await recover(opened.value, journal.value);
+    return { store: withJournal(opened.value, journal.value), kept: 'on-device' };
   },
   // The first screen is silent: what sounds is fetched after it.
   openRoom: async (events) => (await import('./audio/sound-room.ts')).openSoundRoom(events),

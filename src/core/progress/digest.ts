@@ -1,108 +1,112 @@
-/** Boils one session down to what progress over many sessions needs: tallies and hold times per step, where, with whom, when. */
-import type { SessionState } from '../fold.ts';
+/**
+ * Boils one session down to what progress asks of it: counts and hold times a step. Made once when a session ends or is put right;
+ * it holds nothing that its events do not, so it can be thrown away and made again.
+ */
+import { foldCorrected } from '../correct.ts';
+import type { SessionEvent } from '../event.ts';
+import { fold, type Rep, type SessionState, standingEvents } from '../fold.ts';
 import { areaOf, type BodyArea, criterionS, type Step } from '../plan.ts';
-import type { Outcome } from '../rep.ts';
-import { ruleOf, type SessionRule } from '../rule.ts';
-import type { IsoTime, Seconds } from '../units.ts';
+import { nameRule, ruleOf } from '../rule.ts';
+import type { Seconds } from '../units.ts';
 import { type Day, dayOf } from './day.ts';
 
-/** What was done on one step in one session. Warm-ups count nowhere but in `warmUps`. */
+/** One step within one session. Warm-ups and void reps are counted apart: they are no trials. */
 export interface StepDigest {
   readonly stepId: string;
   readonly title: string;
-  readonly kind: Step['kind'];
   readonly area: BodyArea;
   readonly criterionS: Seconds;
-  readonly void: number;
-  readonly warmUps: number;
-  /** Trials that were kept, and how long until the marker, s. */
-  readonly keptForS: readonly Seconds[];
-  /** Trials that were lifted, and after how long, s. */
-  readonly liftedAfterS: readonly Seconds[];
-  /** Paid before the criterion on purpose: no trials, but holds that were marked, s. */
-  readonly shortForS: readonly Seconds[];
+  readonly kept: number;
+  readonly lifted: number;
+  /** Reps that are no trials: warm-up, short, void. */
+  readonly others: number;
+  /** Holds that the marker cut short, s: kept and short ones. */
+  readonly markedS: readonly Seconds[];
+  /** Holds that ended with the head up, s. */
+  readonly liftedS: readonly Seconds[];
+  /** Time from the end of the rep before to the end of each, pauses taken out, s. */
+  readonly spanS: Seconds;
 }
 
 export interface SessionDigest {
-  readonly sessionId: string;
+  readonly id: string;
   readonly dogId: string;
-  readonly dogName: string;
   readonly planId: string;
   readonly planTitle: string;
-  readonly rule: SessionRule;
-  /** As written at the start; '' when it was not named. */
-  readonly place: string;
   readonly handler: string;
-  readonly startedAt: IsoTime;
-  /** On the calendar of the place where it was held. */
+  readonly place: string;
+  readonly rule: string;
+  readonly startedAt: string;
   readonly day: Day;
-  /** Pauses taken out. */
-  readonly practisedForS: Seconds;
-  /** In the order in which each was first practised. */
+  /** In the order in which they were first practised. */
   readonly steps: readonly StepDigest[];
 }
 
-type Growing = { -readonly [K in keyof StepDigest]: StepDigest[K] extends readonly Seconds[] ? Seconds[] : StepDigest[K] };
+/** Null: no session can be made of these events. */
+export function digestLog(log: readonly SessionEvent[]): SessionDigest | null {
+  // Few sessions are put right, and folding those that were not is ten times quicker.
+  if (!log.some(({ type }) => type === 'corrected')) {
+    const folded = fold(log);
+    return folded.ok ? digestOf(folded.state) : null;
+  }
+  const corrected = foldCorrected(log);
+  return corrected.ok ? digestOf(corrected.session.state) : null;
+}
 
-/** The digest of a folded session; of one that was put right, of its corrected fold. */
 export function digestOf(state: SessionState): SessionDigest {
-  const { start, startedAt, latestS, pausedS } = state;
+  const { start, startedAt, log, reps } = state;
+  const pauses = pausesOf(state);
   const steps = new Map<string, Growing>();
-  for (const { step, outcome, isWarmUp, heldForS } of state.reps) {
-    const digest = steps.get(step.id) ?? emptyStep(step);
-    steps.set(step.id, digest);
-    if (isWarmUp) digest.warmUps++;
-    else countRep(digest, outcome, heldForS);
+  let fromS: Seconds = 0;
+  for (const rep of reps) {
+    const grown = steps.get(rep.step.id) ?? begin(rep.step);
+    steps.set(rep.step.id, grown);
+    add(grown, rep, spanWithout(pauses, fromS, rep.endAtS));
+    fromS = Math.max(fromS, rep.endAtS);
   }
   return {
-    sessionId: state.log[0]?.session ?? '',
-    ...{ dogId: start.dogId, dogName: start.dogName, planId: start.planId, planTitle: start.planTitle },
-    ...{ rule: ruleOf(start.rule), place: tidy(start.place), handler: tidy(start.handler) },
-    ...{ startedAt, day: dayOf(startedAt) },
-    practisedForS: Math.max(0, latestS - pausedS),
-    steps: [...steps.values()],
+    id: log[0]?.session ?? '',
+    ...{ dogId: start.dogId, planId: start.planId, planTitle: start.planTitle, handler: start.handler, place: start.place },
+    ...{ rule: nameRule(ruleOf(start.rule)), startedAt, day: dayOf(startedAt), steps: [...steps.values()] },
   };
 }
 
-/** "garden " is the garden. */
-function tidy(name: string): string {
-  return name.trim().normalize('NFC');
-}
+type Growing = { -readonly [K in keyof StepDigest]: StepDigest[K] } & { markedS: Seconds[]; liftedS: Seconds[] };
 
-function emptyStep(step: Step): Growing {
+function begin(step: Step): Growing {
   return {
-    ...{ stepId: step.id, title: step.title, kind: step.kind, area: areaOf(step), criterionS: criterionS(step) },
-    ...{ void: 0, warmUps: 0, keptForS: [], liftedAfterS: [], shortForS: [] },
+    ...{ stepId: step.id, title: step.title, area: areaOf(step), criterionS: criterionS(step) },
+    ...{ kept: 0, lifted: 0, others: 0, markedS: [], liftedS: [], spanS: 0 },
   };
 }
 
-function countRep(digest: Growing, outcome: Outcome, heldForS: Seconds): void {
-  switch (outcome) {
-    case 'kept':
-      digest.keptForS.push(heldForS);
-      return;
-    case 'lifted':
-      digest.liftedAfterS.push(heldForS);
-      return;
-    case 'short':
-      digest.shortForS.push(heldForS);
-      return;
-    case 'void':
-      digest.void++;
-  }
+function add(step: Growing, rep: Rep, spanS: Seconds): void {
+  step.spanS += spanS;
+  if (rep.isWarmUp || rep.outcome === 'short' || rep.outcome === 'void') step.others += 1;
+  else step[rep.outcome] += 1;
+  // A warm-up's hold is a hold like any other; only a void one says nothing of the dog.
+  if (rep.outcome === 'lifted') step.liftedS.push(milli(rep.heldForS));
+  else if (rep.outcome !== 'void') step.markedS.push(milli(rep.heldForS));
 }
 
-/** So many kept of so many trials. */
-export interface Counts {
-  readonly kept: number;
-  readonly trials: number;
+const milli = (s: Seconds): Seconds => Math.round(1000 * s) / 1000;
+
+type Pause = readonly [fromS: Seconds, toS: Seconds];
+
+function pausesOf({ log, pausedS, latestS }: SessionState): readonly Pause[] {
+  if (pausedS === 0) return [];
+  const pauses: Pause[] = [];
+  let sinceS: Seconds | null = null;
+  for (const event of standingEvents(log)) {
+    if (event.type === 'paused') sinceS ??= event.body.atS;
+    if (event.type !== 'resumed' || sinceS === null) continue;
+    pauses.push([sinceS, event.body.atS]);
+    sinceS = null;
+  }
+  return sinceS === null ? pauses : [...pauses, [sinceS, latestS]];
 }
 
-export function countsOf(steps: readonly StepDigest[]): Counts {
-  let [kept, trials] = [0, 0];
-  for (const { keptForS, liftedAfterS } of steps) {
-    kept += keptForS.length;
-    trials += keptForS.length + liftedAfterS.length;
-  }
-  return { kept, trials };
+function spanWithout(pauses: readonly Pause[], fromS: Seconds, toS: Seconds): Seconds {
+  const paused = pauses.reduce((sum, [a, b]) => sum + Math.max(0, Math.min(b, toS) - Math.max(a, fromS)), 0);
+  return Math.max(0, toS - fromS - paused);
 }

@@ -16,6 +16,7 @@ import { eraseDog, eraseEverything, exportAll, exportSession, type Looked, lookA
 import { correct, redoCorrection, undoCorrection } from './correcting.ts';
 import type { Lesson } from './learning.ts';
 import { openRooms } from './open-rooms.ts';
+import type { Progress } from './progress.ts';
 import { openReview, startOf } from './read-back.ts';
 import type { AppParts, Rooms } from './rooms.ts';
 import { finish, listenAgain, practise, sayByHand } from './run.ts';
@@ -100,6 +101,8 @@ export interface Intents {
   };
   /** Calls once, later; returns the way to call it off. */
   after(ms: number, work: () => void): () => void;
+  /** A digest of every session; null when they cannot be read (the problem is shown). */
+  readProgress(): Promise<Progress | null>;
   /** Where a session on this plan would start now. */
   startOf(planId: string): Promise<NextStart | null>;
 }
@@ -188,6 +191,8 @@ export function createApp(parts: AppParts): App {
     language: parts.language,
     after: parts.timers.after,
     startOf: (planId) => withRooms((all) => startOf(all, planId), null),
+    // Not needed for the first rep: fetched when asked for.
+    readProgress: () => withRooms((all) => import('./progress.ts').then(({ readProgress }) => readProgress(all)), null),
   };
   return Object.assign(use, { intents });
 }

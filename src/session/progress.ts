@@ -1,0 +1,63 @@
+/** Keeps a digest of every session in memory for the progress screen: each is made once, and anew when its log has grown. */
+import { isSessionEvent, type SessionEvent } from '../core/event.ts';
+import { type Day, dayOf } from '../core/progress/day.ts';
+import { digestLog, type SessionDigest } from '../core/progress/digest.ts';
+import { groupBy } from '../core/progress/group.ts';
+import { readLog } from './read-back.ts';
+import type { Rooms } from './rooms.ts';
+import { isoWithOffset } from './wall-clock.ts';
+
+/** What the progress screen folds. */
+export interface Progress {
+  readonly digests: readonly SessionDigest[];
+  /** Sessions of which no digest can be made; they are said, not hidden. */
+  readonly unread: number;
+  readonly today: Day;
+}
+
+/** A digest and how many events it was made of; null: none could be made. */
+interface Made {
+  readonly events: number;
+  readonly digest: SessionDigest | null;
+}
+
+/** With so many sessions to read, one reading of everything is quicker than one for each. */
+const MANY = 20;
+
+const madeFor = new WeakMap<Rooms, Map<string, Made>>();
+
+/** Reads what is new since the last time. Null when the store cannot be read (the problem is shown). */
+export async function readProgress(rooms: Rooms): Promise<Progress | null> {
+  const { store, use, parts } = rooms;
+  const made = madeFor.get(rooms) ?? new Map<string, Made>();
+  madeFor.set(rooms, made);
+  const heads = await store.sessionHeads();
+  if (!heads.ok) {
+    use.setState({ writeProblem: heads.problem });
+    return null;
+  }
+  const kept = new Set(heads.value.heads.map(({ id }) => id));
+  for (const id of made.keys()) if (!kept.has(id)) made.delete(id);
+  const stale = heads.value.heads.filter(({ id, events }) => made.get(id)?.events !== events);
+  const logs = await readLogs(
+    rooms,
+    stale.map(({ id }) => id),
+  );
+  if (!logs) return null;
+  for (const { id, events } of stale) made.set(id, { events, digest: digestLog(logs.get(id) ?? []) });
+  const digests = [...made.values()].flatMap(({ digest }) => digest ?? []);
+  return { digests, unread: made.size - digests.length, today: dayOf(isoWithOffset(parts.wall.now())) };
+}
+
+async function readLogs(rooms: Rooms, ids: readonly string[]): Promise<ReadonlyMap<string, readonly SessionEvent[]> | null> {
+  if (ids.length <= MANY) {
+    const logs = await Promise.all(ids.map(async (id) => [id, (await readLog(rooms, id)) ?? []] as const));
+    return new Map(logs);
+  }
+  const all = await rooms.store.all();
+  if (!all.ok) {
+    rooms.use.setState({ writeProblem: all.problem });
+    return null;
+  }
+  return groupBy(all.value.events.filter(isSessionEvent), ({ session }) => session ?? '');
+}

@@ -2,7 +2,7 @@
 import { create, type StoreApi, type UseBoundStore } from 'zustand';
 import type { SoundName } from '../audio/names.ts';
 import type { Correction } from '../core/correction.ts';
-import type { Dog, Settings, TaughtSound } from '../core/event.ts';
+import type { Dog, Named, Settings, TaughtSound } from '../core/event.ts';
 import { foldLibrary } from '../core/library.ts';
 import type { NextStart } from '../core/next-start.ts';
 import type { Plan } from '../core/plan.ts';
@@ -16,6 +16,7 @@ import { eraseDog, eraseEverything, exportAll, exportSession, type Looked, lookA
 import { correct, redoCorrection, undoCorrection } from './correcting.ts';
 import type { Lesson } from './learning.ts';
 import { openRooms } from './open-rooms.ts';
+import { saveNamed, treatsGivenToday } from './people.ts';
 import type { Progress } from './progress.ts';
 import { openReview, startOf } from './read-back.ts';
 import type { AppParts, Rooms } from './rooms.ts';
@@ -79,6 +80,10 @@ export interface Intents {
   bindNextKey(word: Word, done: () => void): () => void;
   saveDog(dog: Dog): Promise<void>;
   savePlan(plan: Plan): Promise<void>;
+  /** A handler or a place: named, renamed, put away or brought back. */
+  saveNamed(what: 'handler' | 'place', named: Named): Promise<void>;
+  /** In all sessions of today with this dog. */
+  treatsGivenToday(dogId: string): Promise<number>;
   tryWritingAgain(): Promise<void>;
   /** Everything that is kept, as one document; null when it cannot be read (the problem is shown). */
   exportAll(): Promise<SavedFile | null>;
@@ -179,6 +184,8 @@ export function createApp(parts: AppParts): App {
       }),
     saveDog: (dog) => withRooms(({ keeper }) => keeper.keep({ type: 'dog-saved', body: dog }), undefined),
     savePlan: (plan) => withRooms(({ keeper }) => keeper.keep({ type: 'plan-saved', body: plan }), undefined),
+    saveNamed: (what, named) => withRooms((all) => saveNamed(all, what, named), undefined),
+    treatsGivenToday: (dogId) => withRooms((all) => treatsGivenToday(all, dogId), 0),
     tryWritingAgain: () => withRooms(({ writer }) => writer.tryAgain().then(() => undefined), undefined),
     exportAll: () => withRooms(exportAll, null),
     exportSession: (sessionId) => withRooms((all) => exportSession(all, sessionId), null),

@@ -44,7 +44,7 @@ export async function exportAll({ store, use, parts, writer }: Rooms): Promise<S
   };
 }
 
-/** One session with the dog and the plan it belongs to: enough for another device to review it. */
+/** One session with the dog and the plan it belongs to and what second observers made of it: enough for another device to review it. */
 export async function exportSession({ store, use, parts }: Rooms, sessionId: string): Promise<SavedFile | null> {
   const all = await store.all();
   if (!all.ok) {
@@ -57,6 +57,7 @@ export async function exportSession({ store, use, parts }: Rooms, sessionId: str
   const { dogId, planId } = started.body;
   const belongs = (event: StoredEvent) =>
     event.session === sessionId ||
+    (event.type === 'observation-saved' && event.body.sessionId === sessionId) ||
     (event.type === 'dog-saved' && event.body.id === dogId) ||
     (event.type === 'plan-saved' && event.body.id === planId);
   const at = isoWithOffset(parts.wall.now());
@@ -126,6 +127,7 @@ export async function eraseDog(rooms: Rooms, dogId: string): Promise<string | nu
   const erased = await rooms.store.erase(
     (event) =>
       (event.session !== null && sessions.has(event.session)) ||
+      (event.type === 'observation-saved' && sessions.has(event.body?.sessionId)) ||
       (event.type === 'dog-saved' && event.body?.id === dogId) ||
       (event.type === 'plan-saved' && event.body?.dogId === dogId),
   );

@@ -40,7 +40,7 @@ export async function readLog({ store, use, writer }: Rooms, sessionId: string):
 }
 
 /** As it was put right: where to start next time hangs on what happened, not on what was misheard. */
-async function readSession(rooms: Rooms, sessionId: string): Promise<SessionState | null> {
+export async function readSession(rooms: Rooms, sessionId: string): Promise<SessionState | null> {
   const log = await readLog(rooms, sessionId);
   const corrected = log && foldCorrected(log);
   return corrected?.ok ? corrected.session.state : null;

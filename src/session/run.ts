@@ -3,11 +3,13 @@
 import { planAfter } from '../core/next-start.ts';
 import { ruleOf } from '../core/rule.ts';
 import { settingsOf } from '../core/settings.ts';
+import { treatsForSession } from '../core/treats.ts';
 import { type Heard, isWord, type Unsure, type Word } from '../core/word.ts';
 import { hears } from '../ears/ear-state.ts';
 import { pressed } from '../ears/keys.ts';
 import type { OwnWordsParts } from '../ears/own-words.ts';
 import { isLive } from './live.ts';
+import { treatsGivenToday } from './people.ts';
 import { openReview, showHeads, startOf } from './read-back.ts';
 import type { Rooms } from './rooms.ts';
 
@@ -121,9 +123,14 @@ async function beginSession(rooms: Rooms, planId: string): Promise<string | null
   if (!plan) return 'This plan is not on this device.';
   if (!start)
     return 'The last session on this plan cannot be read, so where to start is not known. Nothing was deleted: save a copy in the settings, then load the page again.';
-  const dogName = dogs.find(({ id }) => id === plan.dogId)?.name ?? '';
+  const dog = dogs.find(({ id }) => id === plan.dogId);
+  const dogName = dog?.name ?? '';
   const { steps, startStepId, carried } = start;
-  const { limits, handler, place } = settingsOf(library);
+  const { handler, place, ...settings } = settingsOf(library);
+  const treats = dog
+    ? treatsForSession(dog, settings.limits.treats, await treatsGivenToday(rooms, dog.id))
+    : settings.limits.treats;
+  const limits = { ...settings.limits, treats };
   await rooms.practice.begin({
     ...{ dogId: plan.dogId, dogName, planId, planTitle: plan.title, position: plan.position },
     ...{ steps, startStepId, carried, limits, handler, place, rule: ruleOf(plan.rule) },

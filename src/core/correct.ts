@@ -6,6 +6,7 @@ import { decide } from './criterion.ts';
 import type { SessionEvent } from './event.ts';
 import { append, type BadLog, fold, type SessionState, standingEvents } from './fold.ts';
 import { hearInRep, type Phase, WAITING } from './rep.ts';
+import { callsInOrder, isOverruled } from './summary.ts';
 import type { Seconds } from './units.ts';
 import type { EarName, Word } from './word.ts';
 
@@ -29,10 +30,11 @@ export interface Hearing {
   readonly moved: boolean;
 }
 
-/** A rep's calls: those that were made, and those that the rule makes of the corrected words. */
+/** A rep's calls: those that the rule made, and those that it makes of the corrected words. */
 export interface CallsBeside {
   /** 1 for the first rep. */
   readonly rep: number;
+  /** By the rule, after this rep; the moves at the handler's own word are not among them. */
   readonly called: readonly Call[];
   readonly wouldCall: readonly Call[];
   /** Trials on the step of the rep, itself included, since the step was reached. */
@@ -90,6 +92,19 @@ export function hearingsIn({ hearings, state }: CorrectedSession, n: number): re
   const fromS = state.reps[n - 2]?.endAtS ?? Number.NEGATIVE_INFINITY;
   const toS = state.reps[n - 1]?.endAtS ?? Number.NEGATIVE_INFINITY;
   return hearings.filter(({ startedAtS }) => startedAtS > fromS && startedAtS <= toS);
+}
+
+/** Is the word another one, or elsewhere, than the ear had it? */
+export function isChanged({ was, is, moved }: Hearing): boolean {
+  return (moved && is !== null) || is !== (was === 'unsure' ? null : was);
+}
+
+/** The reps, by their number, that are not as the ear had them. */
+export function changedReps(session: CorrectedSession): ReadonlySet<number> {
+  const changed = session.state.reps.filter(
+    ({ n, endedBy }) => session.voidReasons.has(endedBy) || hearingsIn(session, n).some(isChanged),
+  );
+  return new Set(changed.map(({ n }) => n));
 }
 
 /** What belongs to no rep: heard after the last one. */
@@ -268,7 +283,7 @@ function hearingsOf(standing: readonly SessionEvent[], corrections: readonly Cor
     return [
       {
         ...{ id: event.id, was, is: label === undefined ? heardAs : label.as, by: event.body.by },
-        startedAtS: event.body.startedAtS + shiftS,
+        startedAtS: movedToS ?? event.body.startedAtS,
         endedAtS: event.body.endedAtS + shiftS,
         confidence: event.type === 'word-heard' ? event.body.confidence : (event.body.nearest[0]?.confidence ?? 0),
         judged: own.some((body) => body.do === 'confirm' || body.do === 'relabel'),
@@ -294,7 +309,12 @@ function callsBeside(log: readonly SessionEvent[]): readonly CallsBeside[] {
     asked.push({ wouldCall, trials: after.standing.trials });
     return after;
   }, begun.state);
-  return state.reps.map(({ n, calls }, i) => ({ rep: n, called: calls, ...(asked[i] ?? { wouldCall: [], trials: NO_TRIALS }) }));
+  const placed = callsInOrder(state).filter(({ call }) => !isOverruled(call));
+  const calledAfter = (n: number) => placed.filter(({ afterRep }) => afterRep === n).map(({ call }) => call);
+  return state.reps.map(({ n }, i) => ({
+    ...{ rep: n, called: calledAfter(n) },
+    ...(asked[i] ?? { wouldCall: [], trials: NO_TRIALS }),
+  }));
 }
 
 function textsOf(corrections: readonly Corrected[]): Pick<CorrectedSession, 'notes' | 'voidReasons'> {

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { DEMO_PLAN } from '../../demo/scenario.ts';
 import { events, open, sessionStart, type } from '../../demo/typed-session.ts';
-import { type CorrectedSession, foldCorrected } from '../../src/core/correct.ts';
+import { type CorrectedSession, changedReps, foldCorrected, hearingsIn } from '../../src/core/correct.ts';
 import { type Correction, REP_WORDS } from '../../src/core/correction.ts';
 import type { SessionEvent } from '../../src/core/event.ts';
 import { fold, type SessionState } from '../../src/core/fold.ts';
@@ -102,6 +102,15 @@ describe('the steps of a corrected session', () => {
     expect(after.standing).toEqual(before.standing);
   });
 
+  test('a moved word is still found in the rep that it ends, whatever its tenths', () => {
+    const log = logOf('kkk');
+    const { endedBy: of = '', endAtS = 0 } = stateOf(log).reps[1] ?? {};
+    for (let tenths = -9; tenths < 10; tenths++) {
+      const session = correctedOf(correct(log, { do: 'move', of, startedAtS: endAtS + tenths / 10 }));
+      expect(hearingsIn(session, 2).map(({ id }) => id)).toContain(of);
+    }
+  });
+
   test('a mark that was none: the hold went on through the call, on its own step, until it really ended', () => {
     const log = logOf('kkkkk k');
     const raised = stateOf(log).reps.findIndex(({ calls }) => calls.some(({ kind }) => kind === 'raise'));
@@ -111,8 +120,33 @@ describe('the steps of a corrected session', () => {
       correct(log, { do: 'relabel', of: rep.endedBy, as: null }, { do: 'insert', word: 'lifted', startedAtS: rep.endAtS + 1 }),
     );
     expect(state.reps[raised]).toMatchObject({ outcome: 'lifted', endAtS: rep.endAtS + 1, step: rep.step });
-    expect(calls[raised]).toMatchObject({ called: [], wouldCall: [] });
+    // It was called all the same, and is told beside what should have been.
+    expect(calls[raised]?.called.map(({ kind }) => kind)).toContain('raise');
+    expect(calls[raised]?.wouldCall).toEqual([]);
     expect(state.reps.at(-1)?.step).toEqual(stateOf(log).reps.at(-1)?.step);
+  });
+});
+
+describe('which reps are marked as put right', () => {
+  const changed = (log: readonly SessionEvent[]) => [...changedReps(correctedOf(log))];
+
+  test('none, while the ear was only said to be right', () => {
+    const log = logOf('kkk');
+    expect(changed(log)).toEqual([]);
+    expect(changed(correct(log, { do: 'confirm', of: stateOf(log).reps[1]?.endedBy ?? '' }))).toEqual([]);
+  });
+
+  test('the rep of a word that was another, moved or put in, and one that was no trial', () => {
+    const log = logOf('kkk');
+    const { endedBy: of = '', endAtS = 0 } = stateOf(log).reps[1] ?? {};
+    expect(changed(correct(log, { do: 'relabel', of, as: 'lifted' }))).toEqual([2]);
+    expect(changed(correct(log, { do: 'relabel', of, as: 'lifted' }, { do: 'relabel', of, as: 'mark' }))).toEqual([]);
+    expect(changed(correct(log, { do: 'move', of, startedAtS: endAtS + 0.1 }))).toEqual([2]);
+    expect(changed(correct(log, { do: 'void', of, reason: 'a cat' }))).toEqual([2]);
+    expect(changed(correct(log, { do: 'insert', word: 'void', startedAtS: endAtS + 1 }))).toEqual([3]);
+    // Without its mark it went on until the next hold, and that one is the rep now.
+    expect(changed(correct(log, { do: 'relabel', of, as: null }))).toEqual([2]);
+    expect(correctedOf(correct(log, { do: 'relabel', of, as: null })).state.reps).toHaveLength(2);
   });
 });
 

@@ -2,6 +2,8 @@
 import { useEffect, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { useApp, useIntents } from '../app-context.tsx';
+import { HeardSound } from '../review/heard-sound.tsx';
+import { Learned } from '../review/learned.tsx';
 import { Review } from '../review/review.tsx';
 
 export function ReviewRoom({ sessionId }: { sessionId: string }) {
@@ -29,7 +31,9 @@ export function ReviewRoom({ sessionId }: { sessionId: string }) {
         ...{ session: reviewed.session, original: reviewed.original, onCorrect: correct },
         onUndo: () => void undoCorrection(),
         onRedo: () => void redoCorrection(),
+        soundOf: (eventId) => <HeardSound eventId={eventId} />,
       }}
+      learned={<Learned />}
       onPractise={() => void practise(planId).then((begun) => begun && go('/practice'))}
       onDone={() => go('/')}
     />

@@ -1,5 +1,5 @@
 /** Puts a rep right: each word that was heard in it, a word that is missing, no trial for a reason, a note. */
-import { type FormEvent, useState } from 'react';
+import { type FormEvent, type ReactNode, useState } from 'react';
 import { type CorrectedSession, type Hearing, hearingsAfter, hearingsIn } from '../../core/correct.ts';
 import { type Correction, REP_WORDS, type RepWord } from '../../core/correction.ts';
 import type { Rep } from '../../core/fold.ts';
@@ -12,6 +12,8 @@ export interface Correcting {
   readonly onCorrect: (correction: Correction) => Promise<string | null>;
   readonly onUndo: () => void;
   readonly onRedo: () => void;
+  /** Plays what was heard under this event, where its sound was kept. */
+  readonly soundOf?: (eventId: string) => ReactNode;
 }
 
 /** What was heard after the last rep belongs to no rep: `rep` is null then. */
@@ -27,7 +29,7 @@ export function CorrectRep({ rep, correcting }: { rep: Rep | null; correcting: C
       <ul className={css.hearings}>
         {hearings.map((hearing) => (
           <li key={hearing.id}>
-            <HearingLine hearing={hearing} onCorrect={correct} />
+            <HearingLine hearing={hearing} onCorrect={correct} sound={correcting.soundOf?.(hearing.id)} />
           </li>
         ))}
       </ul>
@@ -44,7 +46,7 @@ type OnCorrect = (correction: Correction) => void;
 /** The smallest step by which an onset is moved, s: what one hears in a recording. */
 const NUDGE_S = 0.1;
 
-function HearingLine({ hearing, onCorrect }: { hearing: Hearing; onCorrect: OnCorrect }) {
+function HearingLine({ hearing, onCorrect, sound }: { hearing: Hearing; onCorrect: OnCorrect; sound: ReactNode }) {
   const { id, is, was, startedAtS, judged } = hearing;
   const others = REP_WORDS.filter((word) => word !== is && word !== 'void');
   return (
@@ -53,6 +55,7 @@ function HearingLine({ hearing, onCorrect }: { hearing: Hearing; onCorrect: OnCo
         <span className={css.when}>{sayTenths(startedAtS)}</span> <span>{sayHearing(hearing)}</span>
       </summary>
       <div className="row">
+        {sound}
         {is !== null && was !== null && !judged ? (
           <button type="button" onClick={() => onCorrect({ do: 'confirm', of: id })}>
             Right

@@ -1,5 +1,5 @@
 /** The review of one session: what happened, the picture, why the engine called, and where to start next time. */
-import { useEffect, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { hearingsAfter } from '../../core/correct.ts';
 import type { SessionState } from '../../core/fold.ts';
 import type { NextStart } from '../../core/next-start.ts';
@@ -22,12 +22,14 @@ export interface ReviewProps {
   readonly next: NextStart;
   /** Without it the session can only be read. */
   readonly correcting?: Correcting & { readonly original: SessionState };
+  /** What the corrections teach the ear. */
+  readonly learned?: ReactNode;
   /** The one primary action, *Practise again*. */
   readonly onPractise?: () => void;
   readonly onDone?: () => void;
 }
 
-export function Review({ state, next, correcting, onPractise, onDone }: ReviewProps) {
+export function Review({ state, next, correcting, learned, onPractise, onDone }: ReviewProps) {
   const [asHeard, setAsHeard] = useState(false);
   const shown = asHeard && correcting ? correcting.original : state;
   const going = { next, ...(onPractise && { onPractise }), ...(onDone && { onDone }) };
@@ -35,6 +37,7 @@ export function Review({ state, next, correcting, onPractise, onDone }: ReviewPr
     <article className={css.review}>
       <Head state={state} />
       {correcting ? <Corrections {...{ correcting, original: correcting.original, asHeard, onAsHeard: setAsHeard }} /> : null}
+      {learned}
       {shown.reps.length === 0 ? <Empty /> : <Session state={shown} correcting={asHeard ? undefined : correcting} />}
       {correcting ? <SessionNote correcting={correcting} /> : null}
       <Next {...going} />

@@ -8,6 +8,7 @@ import { useApp, useIntents } from '../app-context.tsx';
 import { Backup } from './backup.tsx';
 import { Erase } from './erase.tsx';
 import { PlatformEar } from './platform-ear.tsx';
+import { Privacy } from './privacy.tsx';
 import css from './settings.module.css';
 
 export function SettingsScreen() {
@@ -19,6 +20,7 @@ export function SettingsScreen() {
       <Who />
       <Keys />
       <PlatformEar />
+      <Privacy />
       <Backup />
       <Erase />
     </div>

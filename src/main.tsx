@@ -8,7 +8,7 @@ import { listenToKeys, nextKey } from './ears/keys.ts';
 import { createOwnWords } from './ears/own-words.ts';
 import { Rooms } from './screens/rooms.tsx';
 import { createApp } from './session/app.ts';
-import { reloadPage, watchPage } from './session/page.ts';
+import { reloadPage, watchErrors, watchPage } from './session/page.ts';
 import { pageTimers } from './session/timers.ts';
 import { createWakeLock } from './session/wake-lock.ts';
 import { pageClock } from './session/wall-clock.ts';
@@ -50,6 +50,8 @@ const app = createApp({
   nextKey: (onKey) => nextKey(window, onKey),
   watchPage,
   reload: reloadPage,
+  watchErrors,
+  browser: navigator.userAgent,
   decode: decodeSound,
   invented: { dog: DEMO_DOG, plan: DEMO_PLAN },
 });

@@ -1,30 +1,76 @@
-/** Catches a screen that breaks: says so, keeps the session running underneath, and offers to draw it again. */
-import { Component, type ReactNode } from 'react';
+/** Catches a screen that breaks: says so, keeps the session running underneath, and offers to try again, save the data, copy a report. */
+import { Component, type ReactNode, useState } from 'react';
+import { useIntents } from './app-context.tsx';
 import css from './rooms.module.css';
 
 interface Broken {
-  readonly what: string | null;
+  readonly error: unknown;
+  readonly isBroken: boolean;
 }
 
-export class Rescue extends Component<{ children: ReactNode }, Broken> {
-  override state: Broken = { what: null };
+class Boundary extends Component<{ children: ReactNode; onBroken: (error: unknown) => void }, Broken> {
+  override state: Broken = { error: null, isBroken: false };
 
   static getDerivedStateFromError(error: unknown): Broken {
-    return { what: error instanceof Error ? error.message : String(error) };
+    return { error, isBroken: true };
+  }
+
+  override componentDidCatch(error: unknown): void {
+    this.props.onBroken(error);
   }
 
   override render(): ReactNode {
-    if (this.state.what === null) return this.props.children;
-    return (
-      <main className={css.alone}>
-        <h1>This screen broke</h1>
-        <p>What you have said so far is kept, and the keys still work. ({this.state.what})</p>
-        <div className="row">
-          <button type="button" className="primary" onClick={() => this.setState({ what: null })}>
-            Show it again
-          </button>
-        </div>
-      </main>
-    );
+    if (!this.state.isBroken) return this.props.children;
+    return <BrokenScreen error={this.state.error} onAgain={() => this.setState({ error: null, isBroken: false })} />;
   }
+}
+
+export function Rescue({ children }: { children: ReactNode }) {
+  const { noteBroken } = useIntents();
+  return <Boundary onBroken={noteBroken}>{children}</Boundary>;
+}
+
+/** A chunk of an older version that is no longer on the server: only a fresh page helps. */
+const isGone = (what: string): boolean =>
+  /dynamically imported module|Importing a module script failed|error loading/i.test(what);
+
+function BrokenScreen({ error, onAgain }: { error: unknown; onAgain: () => void }) {
+  const { exportAll, after, report, reload } = useIntents();
+  const [said, setSaid] = useState('');
+  const what = error instanceof Error ? error.message : String(error);
+  const save = async () => {
+    const [file, { saveFile }] = await Promise.all([exportAll(), import('./parts/save-file.ts')]);
+    if (file) await saveFile({ name: file.name, content: file.text, type: 'application/json' }, after);
+    setSaid(file ? 'Your data is saved as a file.' : 'Your data cannot be read right now. Nothing was deleted.');
+  };
+  const copy = async () => {
+    try {
+      await navigator.clipboard.writeText(report());
+      setSaid('Copied. It holds no names and no sound; read it before you give it to anyone.');
+    } catch {
+      setSaid(report());
+    }
+  };
+  return (
+    <main className={css.alone}>
+      <h1>This screen broke</h1>
+      <p>What you have said so far is kept, and the keys still work. ({what})</p>
+      <div className="row">
+        <button type="button" className="primary" onClick={isGone(what) ? reload : onAgain}>
+          {isGone(what) ? 'Load the page again' : 'Try again'}
+        </button>
+        <button type="button" onClick={() => void save()}>
+          Save my data
+        </button>
+        <button type="button" onClick={() => void copy()}>
+          Copy the report
+        </button>
+      </div>
+      {said ? (
+        <p role="status" className="pre">
+          {said}
+        </p>
+      ) : null}
+    </main>
+  );
 }

@@ -19,6 +19,7 @@ import { openRooms } from './open-rooms.ts';
 import { saveNamed, treatsGivenToday } from './people.ts';
 import type { Progress } from './progress.ts';
 import { openReview, startOf } from './read-back.ts';
+import { changesBetween, createReport, sayError } from './report.ts';
 import type { AppParts, Rooms } from './rooms.ts';
 import { finish, listenAgain, practise, sayByHand } from './run.ts';
 import {
@@ -85,6 +86,11 @@ export interface Intents {
   /** In all sessions of today with this dog. */
   treatsGivenToday(dogId: string): Promise<number>;
   tryWritingAgain(): Promise<void>;
+  /** What happened inside lately, without names or sound; a screen that broke is noted there. */
+  report(): string;
+  noteBroken(error: unknown): void;
+  /** Loads the page anew: a newer version may have taken over. */
+  reload(): void;
   /** Everything that is kept, as one document; null when it cannot be read (the problem is shown). */
   exportAll(): Promise<SavedFile | null>;
   /** One session with its dog and its plan; null when it cannot be read. */
@@ -141,6 +147,11 @@ const heardSounds = () => import('./heard-sounds.ts');
 
 export function createApp(parts: AppParts): App {
   const use = create<AppState>()(() => NOTHING);
+  const report = createReport(parts.wall, () => parts.browser);
+  use.subscribe((now, before) => {
+    for (const change of changesBetween(before, now)) report.note(change);
+  });
+  parts.watchErrors((error) => report.note(`not caught: ${sayError(error)}`));
   const opened = openRooms(parts, use).catch((error: unknown) => {
     use.setState({ opening: { kind: 'failed', what: error instanceof Error ? error.message : String(error) } });
     return null;
@@ -186,6 +197,9 @@ export function createApp(parts: AppParts): App {
     savePlan: (plan) => withRooms(({ keeper }) => keeper.keep({ type: 'plan-saved', body: plan }), undefined),
     saveNamed: (what, named) => withRooms((all) => saveNamed(all, what, named), undefined),
     treatsGivenToday: (dogId) => withRooms((all) => treatsGivenToday(all, dogId), 0),
+    reload: parts.reload,
+    report: report.text,
+    noteBroken: (error) => report.note(`screen broke: ${sayError(error)}`),
     tryWritingAgain: () => withRooms(({ writer }) => writer.tryAgain().then(() => undefined), undefined),
     exportAll: () => withRooms(exportAll, null),
     exportSession: (sessionId) => withRooms((all) => exportSession(all, sessionId), null),

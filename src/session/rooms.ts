@@ -53,6 +53,10 @@ export interface AppParts {
     context: BaseAudioContext,
     bytes: ArrayBuffer,
   ) => Promise<{ samples: Float32Array; sampleRateHz: number } | null>;
+  /** Calls with every error that nobody caught. */
+  readonly watchErrors: (onError: (error: unknown) => void) => void;
+  /** Which browser this is, for a report. */
+  readonly browser: string;
   /** Loads the page anew. */
   readonly reload: () => void;
   /** The invented dog and plan that an empty app opens with. */

@@ -36,6 +36,7 @@ export async function openedApp(wish: Wish = {}) {
   let pressKey: ((heard: Heard) => void) | null = null;
   let page: { onHidden: () => void; onShown: () => void } | null = null;
   let onRoom: ((state: RoomState) => void) | null = null;
+  let uncaught: ((error: unknown) => void) | null = null;
   let ids = 0;
   const becomes = (next: Partial<Ear>) => {
     ear = { ...ear, ...next };
@@ -99,6 +100,10 @@ export async function openedApp(wish: Wish = {}) {
       return () => {};
     },
     reload: () => did.push('reload'),
+    browser: 'a test',
+    watchErrors: (onError) => {
+      uncaught = onError;
+    },
     watchPage: (events) => {
       page = events;
       return () => {};
@@ -120,5 +125,18 @@ export async function openedApp(wish: Wish = {}) {
     await press('mark', 61);
     await app.intents.finish();
   };
-  return { app, did, store, practised, timers, press, becomes, clock, page: () => page, room: () => onRoom, ears: () => ears };
+  return {
+    app,
+    did,
+    store,
+    practised,
+    timers,
+    press,
+    becomes,
+    clock,
+    page: () => page,
+    room: () => onRoom,
+    ears: () => ears,
+    fails: (error: unknown) => uncaught?.(error),
+  };
 }

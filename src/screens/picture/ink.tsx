@@ -74,6 +74,11 @@ export function FlagShape({ flag }: { flag: Flag }) {
   );
 }
 
+/** A rep that is not as the ear had it. */
+export function PutRightDot({ x, y }: { x: number; y: number }) {
+  return <circle className={css.dot} cx={x} cy={y} r={3.5} />;
+}
+
 /** A hairline along each step. */
 export function Guides({ levels, widthPx }: { levels: readonly Level[]; widthPx: number }) {
   return <path className={css.guide} d={levels.map(({ yPx }) => `M0,${yPx}H${widthPx}`).join('')} />;

@@ -1,17 +1,24 @@
 /** Says how the picture is read: each shape with its word, in the very ink of the picture. */
+import type { Call } from '../../core/call.ts';
 import type { Outcome } from '../../core/rep.ts';
 import { OUTCOME_WORDS } from '../../core/sentences.ts';
-import { BarShape, FlagShape, type Ink } from './ink.tsx';
+import type { PlacedCall } from '../../core/summary.ts';
+import { BarShape, FlagShape, type Ink, PutRightDot } from './ink.tsx';
 import css from './key.module.css';
-import type { Bar, Flag } from './layout.ts';
+import { type Bar, type Flag, isCalledOut } from './layout.ts';
 
 const OUTCOMES: readonly Outcome[] = ['kept', 'lifted', 'short', 'void'];
 
 const SAMPLE: Omit<Bar, 'outcome' | 'isWarmUp'> = { n: 0, fromPx: 1, lengthPx: 34, yPx: 27, notchesPx: [] };
 
-const FLAG: Flag = {
-  ...{ afterRep: 0, index: 0, isCalledOut: true, xPx: 3, yPx: 44 },
-  call: { kind: 'raise', fromStepId: '', toStepId: '', inserted: null, reasons: [] },
+const CALL: Call = { kind: 'raise', fromStepId: '', toStepId: '', inserted: null, reasons: [] };
+
+const FLAG: Flag = { ...{ afterRep: 0, index: 0, isCalledOut: true, xPx: 3, yPx: 44 }, call: CALL };
+
+/** Which way a move goes is told by the stair; the cloth tells the rest. */
+const FLAG_WORDS: Readonly<Record<Call['kind'], string>> = {
+  ...{ raise: 'a step', return: 'a step', begin: 'a step', split: 'half a step', rest: 'rest' },
+  ...{ stay: 'make it easier', remain: 'stay' },
 };
 
 /** One outcome's shape, to stand before its word. */
@@ -40,7 +47,14 @@ function Sample(sample: Omit<OutcomeShapeProps, 'ink'>) {
   );
 }
 
-export function Key() {
+export interface KeyProps {
+  /** The calls of the picture: each kind of flag is explained that it shows. Left out: that a flag is a call. */
+  readonly calls?: readonly PlacedCall[];
+  /** Are there reps that were put right? */
+  readonly hasPutRight?: boolean;
+}
+
+export function Key({ calls, hasPutRight = false }: KeyProps) {
   return (
     <ul className={css.key} aria-label="How to read the bars">
       {OUTCOMES.map((outcome) => (
@@ -53,12 +67,32 @@ export function Key() {
         <Sample outcome="kept" isWarmUp />
         warm-up
       </li>
-      <li>
-        <svg className={css.shape} width="1.375rem" height="1.875rem" viewBox="0 0 22 46" aria-hidden="true">
-          <FlagShape flag={FLAG} />
-        </svg>
-        call
-      </li>
+      {flagsOf(calls).map(({ words, flag }) => (
+        <li key={words}>
+          <svg className={css.shape} width="1.375rem" height="1.875rem" viewBox="0 0 22 46" aria-hidden="true">
+            <FlagShape flag={flag} />
+          </svg>
+          {words}
+        </li>
+      ))}
+      {hasPutRight ? (
+        <li>
+          <svg className={css.shape} width="0.75rem" height="0.75rem" viewBox="0 0 12 12" aria-hidden="true">
+            <PutRightDot x={6} y={6} />
+          </svg>
+          put right
+        </li>
+      ) : null}
     </ul>
   );
+}
+
+function flagsOf(calls: readonly PlacedCall[] | undefined): readonly { readonly words: string; readonly flag: Flag }[] {
+  if (!calls) return [{ words: 'call', flag: FLAG }];
+  const flags = calls.map(({ call }) => {
+    const isCalled = isCalledOut(call);
+    const words = isCalled ? FLAG_WORDS[call.kind] : 'silent, or at your word';
+    return { words, flag: { ...FLAG, call, isCalledOut: isCalled } };
+  });
+  return [...new Map(flags.map((each) => [each.words, each])).values()];
 }

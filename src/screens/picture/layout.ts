@@ -252,8 +252,7 @@ class Walk {
       const from = this.standsOn?.step ?? to;
       this.stepTo(to);
       const yPx = Math.min(this.yOf(from), this.yOf(to));
-      const isCalledOut = call.kind !== 'begin' && !isOverruled(call);
-      this.flags.push({ afterRep, index, call, isCalledOut, xPx: this.xPx, yPx });
+      this.flags.push({ afterRep, index, call, isCalledOut: isCalledOut(call), xPx: this.xPx, yPx });
       this.xPx += FLAG_PX;
     });
   }
@@ -351,4 +350,9 @@ function rounded(layout: StairsLayout, squeeze: number): StairsLayout {
     heightPx: tenth(layout.heightPx),
     pxPerS: Math.round(100 * layout.pxPerS) / 100,
   };
+}
+
+/** The end of the warm-up is silent, and the handler's own word needs no call. */
+export function isCalledOut(call: Call): boolean {
+  return call.kind !== 'begin' && !isOverruled(call);
 }

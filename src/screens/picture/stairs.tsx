@@ -4,7 +4,7 @@ import type { Rep } from '../../core/fold.ts';
 import type { Step } from '../../core/plan.ts';
 import { CALL_WORDS } from '../../core/sentences.ts';
 import { type PlacedCall, sayPicture, sayRep } from '../../core/summary.ts';
-import { Drawing, Guides, inOrder, Names, type Wraps } from './ink.tsx';
+import { Drawing, Guides, inOrder, Names, PutRightDot, type Wraps } from './ink.tsx';
 import { type Bar, FLAG_PX, type Flag, type StairsInput, type StairsLayout } from './layout.ts';
 import { Paper } from './paper.tsx';
 import { POLE_PX } from './shapes.ts';
@@ -24,6 +24,10 @@ export interface StairsProps {
   readonly calls?: readonly PlacedCall[];
   readonly variant?: 'full' | 'strip' | 'thumbnail';
   readonly selected?: Picked | null;
+  /** Reps that were put right afterwards: a dot under the bar. */
+  readonly putRight?: ReadonlySet<number>;
+  /** What a picture wider than its box shows first (full picture only); left out: the newest. */
+  readonly from?: 'start' | 'newest';
   /** Makes reps and flags buttons (full picture only). */
   readonly onPick?: (picked: Picked) => void;
 }
@@ -56,7 +60,7 @@ function SmallStairs(props: StairsProps & { variant: 'strip' | 'thumbnail' }) {
 
 function FullStairs(props: StairsProps) {
   const layout = layoutFull(inputOf(props));
-  const box = useNewestInView(layout.widthPx);
+  const box = useNewestInView(layout.widthPx, props.from ?? 'newest');
   return (
     <div className={css.picture}>
       <div className={css.screen}>
@@ -85,12 +89,12 @@ function Behind({ layout }: { layout: StairsLayout }) {
 /** What stays in place while bars are scrolled is drawn this wide and cut off by the box. */
 const WIDER_THAN_ANY_BOX_PX = 2400;
 
-function useNewestInView(widthPx: number) {
+function useNewestInView(widthPx: number, from: 'start' | 'newest') {
   const box = useRef<HTMLDivElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: a wider picture has something newer to show.
   useLayoutEffect(() => {
-    if (box.current) box.current.scrollLeft = box.current.scrollWidth;
-  }, [widthPx]);
+    if (box.current && from === 'newest') box.current.scrollLeft = box.current.scrollWidth;
+  }, [widthPx, from]);
   return box;
 }
 
@@ -110,10 +114,10 @@ function Still({ reps, layout }: StairsProps & { layout: StairsLayout }) {
 type WalkableProps = StairsProps & { layout: StairsLayout; onPick: (picked: Picked) => void };
 
 /** One stop of the tab key; arrows walk from rep to flag to rep, Home and End to either end. */
-function Walkable({ reps, layout, selected = null, onPick }: WalkableProps) {
+function Walkable({ reps, layout, selected = null, putRight, from, onPick }: WalkableProps) {
   const items = inOrder(layout.bars, layout.flags).map(pickedOf);
   const [visited, setVisited] = useState<Picked | null>(null);
-  const at = indexOfPicked(items, visited ?? selected);
+  const at = indexOfPicked(items, visited ?? selected, from);
   const wrap = (picked: Picked, name: string, shape: ReactNode, hit: ReactNode) => (
     // biome-ignore lint/a11y/useSemanticElements: SVG holds no button element.
     <g
@@ -132,7 +136,11 @@ function Walkable({ reps, layout, selected = null, onPick }: WalkableProps) {
     </g>
   );
   const wraps: Wraps = {
-    bar: (bar, shape) => wrap(pickedOf(bar), sayBar(reps, bar), shape, <BarHit bar={bar} />),
+    bar: (bar, shape) => {
+      const isPutRight = putRight?.has(bar.n) ?? false;
+      const name = isPutRight ? `${sayBar(reps, bar)} Put right.` : sayBar(reps, bar);
+      return wrap(pickedOf(bar), name, isPutRight ? <PutRight bar={bar} shape={shape} /> : shape, <BarHit bar={bar} />);
+    },
     flag: (flag, shape) => wrap(pickedOf(flag), sayFlag(flag), shape, <FlagHit flag={flag} />),
   };
   return (
@@ -147,6 +155,16 @@ function BarHit({ bar }: { bar: Bar }) {
   return <rect className={css.hit} x={bar.fromPx - 4} y={bar.yPx - 32} width={bar.lengthPx + 8} height={36} rx={4} />;
 }
 
+/** The dot lies under the tread, where no outcome is drawn. */
+function PutRight({ bar, shape }: { bar: Bar; shape: ReactNode }) {
+  return (
+    <>
+      {shape}
+      <PutRightDot x={bar.fromPx + 8} y={bar.yPx + 8} />
+    </>
+  );
+}
+
 function FlagHit({ flag }: { flag: Flag }) {
   return <rect className={css.hit} x={flag.xPx - 5} y={flag.yPx - POLE_PX - 5} width={FLAG_PX} height={POLE_PX + 4} rx={4} />;
 }
@@ -158,10 +176,10 @@ function pickedOf(item: Bar | Flag): Picked {
   return 'n' in item ? { kind: 'rep', n: item.n } : { kind: 'call', afterRep: item.afterRep, index: item.index };
 }
 
-/** Where the tab key lands: on what was visited last, else on the newest. */
-function indexOfPicked(items: readonly Picked[], picked: Picked | null): number {
+/** Where the tab key lands: on what was visited last, else where the picture begins. */
+function indexOfPicked(items: readonly Picked[], picked: Picked | null, from: StairsProps['from'] = 'newest'): number {
   const at = items.findIndex((item) => keyOf(item) === keyOf(picked));
-  return at < 0 ? items.length - 1 : at;
+  return at >= 0 ? at : from === 'start' ? 0 : items.length - 1;
 }
 
 function sayBar(reps: readonly Rep[], bar: Bar): string {

@@ -12,9 +12,11 @@ export interface StairsTableProps {
   readonly calls?: readonly PlacedCall[];
   /** The rep that is picked in the picture. */
   readonly selectedRep?: number | null;
+  /** Reps that were put right afterwards. */
+  readonly putRight?: ReadonlySet<number>;
 }
 
-export function StairsTable({ reps, calls, selectedRep = null }: StairsTableProps) {
+export function StairsTable({ reps, calls, selectedRep = null, putRight }: StairsTableProps) {
   return (
     <table className={css.table}>
       <caption className="hidden-but-read">Every rep: time, step, held, outcome, what was called</caption>
@@ -37,6 +39,7 @@ export function StairsTable({ reps, calls, selectedRep = null }: StairsTableProp
             isNewStep={reps[at - 1]?.step.id !== rep.step.id}
             called={sayCalled(rep, calls)}
             isPicked={rep.n === selectedRep}
+            isPutRight={putRight?.has(rep.n) ?? false}
           />
         ))}
       </tbody>
@@ -49,9 +52,10 @@ interface RowProps {
   readonly isNewStep: boolean;
   readonly called: string;
   readonly isPicked: boolean;
+  readonly isPutRight: boolean;
 }
 
-function Row({ rep, isNewStep, called, isPicked }: RowProps) {
+function Row({ rep, isNewStep, called, isPicked, isPutRight }: RowProps) {
   const { holdAtS, heldForS, outcome, voidReason, isWarmUp, step } = rep;
   return (
     <tr className={isNewStep ? css.edge : css.same} data-picked={isPicked || undefined}>
@@ -65,6 +69,7 @@ function Row({ rep, isNewStep, called, isPicked }: RowProps) {
           <span>
             {sayOutcome(outcome, voidReason)}
             {isWarmUp ? ', warm-up' : ''}
+            {isPutRight ? ' (put right)' : ''}
           </span>
         </span>
       </td>

@@ -5,8 +5,10 @@ import type { DurationStep, HandlingStep, Plan } from '../src/core/plan.ts';
 export const DEMO_DOG: Dog = {
   id: 'demo-dog',
   name: 'Pixel',
-  notes: 'Invented. Likes dried sprats; the clipper sound worries her.',
+  notes: 'Invented.',
   invented: true,
+  food: 'Likes dried sprats.',
+  scares: 'The sound of clippers worries her.',
 };
 
 const hold = (holdForS: number): DurationStep => ({

@@ -37,11 +37,6 @@ export function takesOf(library: Library, handler: string): ReadonlyMap<string, 
   return takes;
 }
 
-/** Everybody who has taught a take, in the order of their first, and the one whose turn it is. */
-export function handlersOf({ sounds }: Library, current: string): readonly string[] {
-  return [...new Set([...sounds.map(({ handler }) => handler), current])];
-}
-
 /** The library as it stands after these events, in whatever order they come. */
 export function foldLibrary(events: readonly LibraryEvent[]): Library {
   const ordered = inOrder(events);

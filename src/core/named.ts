@@ -9,15 +9,15 @@ export function nameOf(saved: readonly Named[], id: string): string {
 }
 
 /** Those saved, then those that are only used, each once. */
-export function withUsed(saved: readonly Named[], usedIds: readonly string[]): readonly Named[] {
+function withUsed(saved: readonly Named[], usedIds: readonly string[]): readonly Named[] {
   const known = new Set(saved.map(({ id }) => id));
   const used = [...new Set(usedIds)].filter((id) => id !== '' && !known.has(id));
   return [...saved, ...used.map((id) => ({ id, name: id, archived: false }))];
 }
 
-/** Everybody whose words may be listened for: saved by name, or in the settings, or having taught a take. */
-export function handlersIn(library: Library, current: string): readonly Named[] {
-  return withUsed(library.handlers, [...library.sounds.map(({ handler }) => handler), current]);
+/** Everybody whose words may be listened for: saved by name, having taught a take, having practised, or chosen now. */
+export function handlersIn(library: Library, current: string, practised: readonly string[] = []): readonly Named[] {
+  return withUsed(library.handlers, [...library.sounds.map(({ handler }) => handler), ...practised, current]);
 }
 
 export function placesIn(library: Library, current: string, practisedAt: readonly string[] = []): readonly Named[] {

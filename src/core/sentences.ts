@@ -129,7 +129,7 @@ function sayOwnReason(reason: OwnReason): string {
     case 'time-up':
       return `${reason.minutes} minutes are up.`;
     case 'treats-spent':
-      return `${reason.treats} treats are spent.`;
+      return reason.treats === 1 ? '1 treat is spent.' : `${reason.treats} treats are spent.`;
     case 'ahead':
       return `A step gained and ${reason.repsLeft} reps left: a good moment to end.`;
     case 'area-alarm':

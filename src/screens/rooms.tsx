@@ -13,6 +13,8 @@ import { ReviewList } from './review-list/review-list.tsx';
 import css from './rooms.module.css';
 
 // What the first rep does not need is fetched when it is asked for; all of it is kept for use without a network.
+const DogScreen = lazy(() => import('./dogs/dog.tsx').then(({ DogScreen: screen }) => ({ default: screen })));
+const DogsScreen = lazy(() => import('./dogs/dogs.tsx').then(({ DogsScreen: screen }) => ({ default: screen })));
 const PlanScreen = lazy(() => import('./plan/plan.tsx').then(({ PlanScreen: screen }) => ({ default: screen })));
 const Practice = lazy(() => import('./practice/practice.tsx').then(({ Practice: screen }) => ({ default: screen })));
 const ReviewRoom = lazy(() => import('./review-list/review-room.tsx').then(({ ReviewRoom: screen }) => ({ default: screen })));
@@ -83,6 +85,8 @@ function Screens() {
             <Route path="/practice" component={Practice} />
             <Route path="/review" component={ReviewList} />
             <Route path="/review/:id">{({ id }) => <ReviewRoom sessionId={decodeURIComponent(id)} />}</Route>
+            <Route path="/dogs" component={DogsScreen} />
+            <Route path="/dogs/:id">{({ id }) => <DogScreen dogId={decodeURIComponent(id)} />}</Route>
             <Route path="/plan/:id">{({ id }) => <PlanScreen planId={decodeURIComponent(id)} />}</Route>
             <Route path="/sound" component={SoundCheck} />
             <Route path="/settings" component={SettingsScreen} />
@@ -115,7 +119,8 @@ const PLACES = [
 ] as const;
 
 function Bar({ path }: { path: string }) {
-  const here = (to: string) => (to === '/' ? path === '/' || path.startsWith('/plan') : path.startsWith(to));
+  const here = (to: string) =>
+    to === '/' ? path === '/' || path.startsWith('/plan') || path.startsWith('/dogs') : path.startsWith(to);
   return (
     <nav className={css.bar} aria-label="Places">
       {PLACES.map(([to, name]) => (

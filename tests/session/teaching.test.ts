@@ -1,6 +1,6 @@
 /** Teaching, with an ear that only remembers what it was given: whose takes, which words, what is forgotten and brought back. */
 import { expect, test } from 'vitest';
-import { handlersOf } from '../../src/core/library.ts';
+import { handlersIn } from '../../src/core/named.ts';
 import type { Enrolled } from '../../src/ears/enrolled.ts';
 import type { CaughtTake } from '../../src/ears/messages.ts';
 import type { Teaching as Taught } from '../../src/hearing/enrol.ts';
@@ -60,8 +60,8 @@ test('two handlers share the device, not their words', async () => {
   expect(await counts()).toEqual({ mark: 1, talk: 0 });
   who.handler = 'Noor';
   expect(await counts()).toEqual({ hold: 2, talk: 0 });
-  expect(handlersOf(keeper.library(), 'Ilse')).toEqual(['Noor', 'Ilse']);
-  expect(handlersOf(keeper.library(), 'somebody new')).toEqual(['Noor', 'Ilse', 'somebody new']);
+  expect(handlersIn(keeper.library(), 'Ilse').map(({ name }) => name)).toEqual(['Noor', 'Ilse']);
+  expect(handlersIn(keeper.library(), 'somebody new').map(({ name }) => name)).toEqual(['Noor', 'Ilse', 'somebody new']);
 });
 
 test('a model is built anew when the handler changes, and not when nothing has changed', async () => {

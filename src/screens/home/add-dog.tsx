@@ -2,7 +2,8 @@
 import { type FormEvent, useState } from 'react';
 import { useLocation } from 'wouter';
 import { useIntents } from '../app-context.tsx';
-import css from './home.module.css';
+import { CareFields, readCare } from '../dogs/care-fields.tsx';
+import css from '../dogs/dogs.module.css';
 
 export function AddDog() {
   const { saveDog, newId } = useIntents();
@@ -15,7 +16,7 @@ export function AddDog() {
       .trim()
       .normalize('NFC');
     if (!name) return;
-    await saveDog({ id: newId(), name, notes: String(form.get('notes') ?? '').trim(), invented: false });
+    await saveDog({ id: newId(), name, notes: '', invented: false, ...readCare(form) });
     go('/plan/new');
   };
   if (!open)
@@ -34,10 +35,7 @@ export function AddDog() {
           Name
           <input name="name" required maxLength={60} autoComplete="off" />
         </label>
-        <label>
-          Worth knowing: pain, a veterinarian’s advice, food, what scares it
-          <textarea name="notes" rows={3} maxLength={2000} />
-        </label>
+        <CareFields />
       </div>
       <p className="soft">
         A dog that has begun to refuse a touch, or flinches, may be in pain: ask your veterinarian before you practise there.

@@ -7,13 +7,15 @@ import { indexOfStep, type Plan } from '../../core/plan.ts';
 import { sayStart } from '../../core/sentences.ts';
 import { useApp, useIntents } from '../app-context.tsx';
 import { HandlerSwitch } from '../parts/handler-switch.tsx';
-import { AddDog } from './add-dog.tsx';
 import css from './home.module.css';
+import { PlaceSwitch } from './place-switch.tsx';
 
+const AddDog = lazy(() => import('./add-dog.tsx').then(({ AddDog: part }) => ({ default: part })));
 const Lesson = lazy(() => import('./lesson.tsx').then(({ Lesson: part }) => ({ default: part })));
 
 export function Home() {
-  const dogs = useApp((state) => state.library.dogs);
+  const all = useApp((state) => state.library.dogs);
+  const dogs = all.filter(({ archived }) => !archived);
   const fresh = useApp((state) => state.heads.length === 0);
   const taught = useApp((state) => state.taught?.enrolled.ok ?? false);
   return (
@@ -27,7 +29,10 @@ export function Home() {
       )}
       <Running />
       <GoOn />
-      <HandlerSwitch />
+      <div className={css.who}>
+        <HandlerSwitch />
+        <PlaceSwitch />
+      </div>
       {dogs.map((dog) => (
         <DogPlans key={dog.id} dog={dog} />
       ))}
@@ -37,7 +42,10 @@ export function Home() {
           <Link href="/sound">teach it your three words</Link> (two minutes).
         </p>
       )}
-      <AddDog />
+      <Suspense>
+        <AddDog />
+      </Suspense>
+      <Link href="/dogs">Dogs, handlers, places{dogs.length < all.length ? ', and who was put away' : ''}</Link>
     </div>
   );
 }
@@ -93,6 +101,7 @@ function DogPlans({ dog }: { dog: Dog }) {
         {dog.name}
         {dog.invented ? <span className="soft"> · an invented dog, to try things out</span> : null}
       </h2>
+      {dog.pain ? <p>Pain: {dog.pain}</p> : null}
       {plans.map((plan) => (
         <PlanLine key={plan.id} plan={plan} />
       ))}
@@ -101,6 +110,9 @@ function DogPlans({ dog }: { dog: Dog }) {
           Choose a plan for {dog.name}
         </Link>
       ) : null}
+      <Link href={`/dogs/${encodeURIComponent(dog.id)}`} className={css.about}>
+        About {dog.name}: notes and treats
+      </Link>
     </section>
   );
 }

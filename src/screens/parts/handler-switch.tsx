@@ -1,6 +1,6 @@
-/** Whose words the ear listens for: one tap opens the list, one chooses. Names come from who has taught a take. */
+/** Whose words the ear listens for: one tap opens the list, one chooses. Names come from who was added and who has taught a take. */
 import { useState } from 'react';
-import { handlersOf } from '../../core/library.ts';
+import { choosable, handlersIn, namedAs } from '../../core/named.ts';
 import { settingsOf } from '../../core/settings.ts';
 import { useApp, useIntents } from '../app-context.tsx';
 
@@ -11,22 +11,30 @@ const SOMEBODY_ELSE = ' ';
 export function HandlerSwitch({ mayAdd = false }: { mayAdd?: boolean }) {
   const library = useApp((state) => state.library);
   const busy = useApp(({ teaching, live }) => teaching.kind !== 'idle' || (live !== null && live.phase.phase !== 'ended'));
-  const { saveSettings } = useIntents();
+  const { saveSettings, saveNamed, newId } = useIntents();
   const [adding, setAdding] = useState(false);
   const { handler } = settingsOf(library);
-  const names = handlersOf(library, handler);
-  if (names.length < 2 && !mayAdd) return null;
-  const choose = (name: string) => {
-    setAdding(name === SOMEBODY_ELSE);
-    if (name !== SOMEBODY_ELSE && name !== handler) void saveSettings({ handler: name });
+  const all = handlersIn(library, handler);
+  const offered = choosable(all, handler);
+  if (offered.length < 2 && !mayAdd) return null;
+  const choose = (id: string) => {
+    setAdding(id === SOMEBODY_ELSE);
+    if (id !== SOMEBODY_ELSE && id !== handler) void saveSettings({ handler: id });
+  };
+  const add = async (name: string) => {
+    const named = namedAs(all, name, newId);
+    await saveNamed('handler', named);
+    choose(named.id);
   };
   return (
     <div className="row">
       <label>
         Listens for the words of{' '}
         <select value={adding ? SOMEBODY_ELSE : handler} disabled={busy} onChange={(event) => choose(event.target.value)}>
-          {names.map((name) => (
-            <option key={name}>{name}</option>
+          {offered.map(({ id, name }) => (
+            <option key={id} value={id}>
+              {name}
+            </option>
           ))}
           {mayAdd ? <option value={SOMEBODY_ELSE}>somebody else…</option> : null}
         </select>
@@ -37,7 +45,7 @@ export function HandlerSwitch({ mayAdd = false }: { mayAdd?: boolean }) {
           onSubmit={(event) => {
             event.preventDefault();
             const name = String(new FormData(event.currentTarget).get('name')).trim().normalize('NFC');
-            if (name) choose(name);
+            if (name) void add(name);
           }}
         >
           <label>

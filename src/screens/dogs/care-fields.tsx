@@ -1,0 +1,24 @@
+/** What is worth knowing of a dog before it is touched, each in a field of its own; used when it is added and when it is changed. */
+import type { Dog } from '../../core/event.ts';
+
+const FIELDS = [
+  ['pain', 'Pain, or a place that is sore'],
+  ['advice', 'Your veterinarian’s advice'],
+  ['food', 'Food: what it likes, what it must not have'],
+  ['scares', 'What scares it'],
+] as const;
+
+export function CareFields({ dog }: { dog?: Dog }) {
+  return FIELDS.map(([name, title]) => (
+    <label key={name}>
+      {title}
+      <textarea name={name} rows={2} maxLength={2000} defaultValue={dog?.[name] ?? ''} />
+    </label>
+  ));
+}
+
+/** Only what was filled in: an empty field is no note. */
+export function readCare(form: FormData): Partial<Pick<Dog, (typeof FIELDS)[number][0]>> {
+  const written = FIELDS.map(([name]) => [name, String(form.get(name) ?? '').trim()] as const);
+  return Object.fromEntries(written.filter(([, text]) => text !== ''));
+}

@@ -1,0 +1,101 @@
+/** One dog: its name, what is worth knowing before it is touched, its treats, and putting it away. */
+import { type FormEvent, useState } from 'react';
+import { Link, useLocation } from 'wouter';
+import type { Dog } from '../../core/event.ts';
+import { useApp, useIntents } from '../app-context.tsx';
+import { CareFields } from './care-fields.tsx';
+import css from './dogs.module.css';
+import { readDog } from './read-dog.ts';
+import { Estimate, TreatFields } from './treats.tsx';
+
+export function DogScreen({ dogId }: { dogId: string }) {
+  const dog = useApp((state) => state.library.dogs.find(({ id }) => id === dogId));
+  if (!dog)
+    return (
+      <div className="stack">
+        <h1>This dog is not on this device</h1>
+        <Link href="/">All dogs</Link>
+      </div>
+    );
+  return (
+    <div className="stack wide">
+      <h1>{dog.name}</h1>
+      <DogForm key={dog.id} dog={dog} />
+      <PutAway dog={dog} />
+    </div>
+  );
+}
+
+function DogForm({ dog }: { dog: Dog }) {
+  const { saveDog } = useIntents();
+  const [typed, setTyped] = useState(dog);
+  const [said, setSaid] = useState('');
+  const read = (form: HTMLFormElement) => readDog(new FormData(form), dog);
+  const save = async (event: FormEvent<HTMLFormElement>) => {
+    event.preventDefault();
+    const changed = read(event.currentTarget);
+    if (!changed) return;
+    await saveDog(changed);
+    setSaid('Saved.');
+  };
+  const follow = (event: FormEvent<HTMLFormElement>) => {
+    setSaid('');
+    setTyped(read(event.currentTarget) ?? dog);
+  };
+  return (
+    <form className="stack wide" onSubmit={(event) => void save(event)} onChange={follow}>
+      <section className={css.fields}>
+        <label>
+          Name
+          <input name="name" required maxLength={60} autoComplete="off" defaultValue={dog.name} />
+        </label>
+      </section>
+      <section className="stack">
+        <h2>Worth knowing</h2>
+        <div className={css.fields}>
+          <CareFields dog={dog} />
+          <label>
+            Anything else
+            <textarea name="notes" rows={2} maxLength={2000} defaultValue={dog.notes} />
+          </label>
+        </div>
+        <p className="soft">
+          A dog that has begun to refuse a touch, or flinches, may be in pain: ask your veterinarian before you practise there.
+        </p>
+      </section>
+      <section className="stack">
+        <h2>Treats</h2>
+        <div className={css.fields}>
+          <TreatFields dog={dog} />
+        </div>
+        <Estimate dog={typed} />
+      </section>
+      <div className="row">
+        <button type="submit" className="primary">
+          Save
+        </button>
+        <span role="status">{said}</span>
+      </div>
+    </form>
+  );
+}
+
+function PutAway({ dog }: { dog: Dog }) {
+  const { saveDog } = useIntents();
+  const [, go] = useLocation();
+  const away = dog.archived ?? false;
+  const turn = () => void saveDog({ ...dog, archived: !away }).then(() => go(away ? '/' : '/dogs'));
+  return (
+    <section className="stack">
+      <h2>{away ? 'Put away' : 'Not practising any more?'}</h2>
+      <p>
+        {away
+          ? `${dog.name} is not shown on the first screen. Everything is kept.`
+          : `Put away, ${dog.name} leaves the first screen. Its plans, sessions and notes are kept, and it can come back.`}
+      </p>
+      <button type="button" onClick={turn}>
+        {away ? 'Bring back' : 'Put away'}
+      </button>
+    </section>
+  );
+}

@@ -1,6 +1,8 @@
 /** Settings: cues, when to stop, keys and pedals. */
 import { useEffect, useState } from 'react';
+import { Link } from 'wouter';
 import { keysFor, USUAL_KEYS } from '../../core/key-bindings.ts';
+import { nameOf } from '../../core/named.ts';
 import { settingsOf } from '../../core/settings.ts';
 import type { Word } from '../../core/word.ts';
 import type { CueMode, SoundName } from '../../session/app-state.ts';
@@ -141,27 +143,17 @@ function Stop() {
 }
 
 function Who() {
-  const { handler, place } = useSettings();
-  const { saveSettings } = useIntents();
-  const text = (name: 'handler' | 'place', title: string, value: string) => (
-    <label className={css.field}>
-      {title}
-      <input
-        maxLength={60}
-        defaultValue={value}
-        onBlur={(event) => {
-          const typed = event.currentTarget.value.trim().normalize('NFC');
-          if (typed && typed !== value) void saveSettings({ [name]: typed });
-          else event.currentTarget.value = value;
-        }}
-      />
-    </label>
-  );
+  const library = useApp((state) => state.library);
+  const { handler, place } = settingsOf(library);
   return (
     <section className="stack">
       <h2>Who and where</h2>
-      {text('handler', 'Handler: each has words of their own', handler)}
-      {text('place', 'Place', place)}
+      <p>
+        The next session: {nameOf(library.handlers, handler)}, {nameOf(library.places, place)}.
+      </p>
+      <Link href="/dogs" className="button">
+        Dogs, handlers, places
+      </Link>
     </section>
   );
 }

@@ -34,6 +34,7 @@ import {
   teachAgain,
   tryOut,
 } from './sound-check.ts';
+import type { LookedAtWords } from './words-file.ts';
 
 /** What a screen may ask for. Those that need a tap say so: browsers give sound and microphone only to a tap. */
 export interface Intents {
@@ -55,6 +56,10 @@ export interface Intents {
   learn(): Promise<Change | null>;
   /** The ear forgets what this session taught it. */
   unlearn(): Promise<void>;
+  /** The words of the handler whose turn it is, as a file; null: they cannot be read right now. */
+  exportWords(): Promise<SavedFile | null>;
+  /** Tells what a file of words holds that this device does not, and offers to add it. */
+  lookAtWords(text: string): Promise<LookedAtWords>;
   hasHeardSound(eventId: string): Promise<boolean>;
   /** From a tap. */
   playHeardSound(eventId: string): Promise<void>;
@@ -141,8 +146,9 @@ const NOTHING: AppState = {
   persistence: 'not-told',
 };
 
-// Asked for in the review and the settings alone: fetched then.
+// Asked for in the review, the sound check and the settings alone: fetched then.
 const learning = () => import('./learning.ts');
+const wordsFile = () => import('./words-file.ts');
 const heardSounds = () => import('./heard-sounds.ts');
 
 export function createApp(parts: AppParts): App {
@@ -174,6 +180,9 @@ export function createApp(parts: AppParts): App {
     lookAtLesson: () => withRooms(async (all) => (await learning()).lookAtLesson(all), null),
     learn: () => withRooms(async (all) => (await learning()).learn(all), null),
     unlearn: () => withRooms(async (all) => (await learning()).unlearn(all), undefined),
+    exportWords: () => withRooms(async (all) => (await wordsFile()).exportWords(all), null),
+    lookAtWords: (text) =>
+      withRooms(async (all) => (await wordsFile()).lookAtWords(all, text), { ok: false, why: 'The app is not open.' }),
     hasHeardSound: (eventId) => withRooms(async (all) => (await heardSounds()).hasHeardSound(all, eventId), false),
     playHeardSound: (eventId) => withRooms(async (all) => (await heardSounds()).playHeardSound(all, eventId), undefined),
     countSounds: () => withRooms(async (all) => (await heardSounds()).countSounds(all), 0),

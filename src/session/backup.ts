@@ -110,7 +110,7 @@ async function add(rooms: Rooms, { fresh }: ImportPreview): Promise<ImportResult
 }
 
 /** What is kept has changed under the app: everything that is shown is read again. */
-async function readAnew(rooms: Rooms): Promise<void> {
+export async function readAnew(rooms: Rooms): Promise<void> {
   const { store, keeper, use, teaching } = rooms;
   const library = await store.library();
   if (library.ok) keeper.replace(library.value.events);
@@ -146,7 +146,7 @@ export async function eraseEverything(rooms: Rooms): Promise<string | null> {
   return null;
 }
 
-function sayProblem(problem: StoreProblem): string {
+export function sayProblem(problem: StoreProblem): string {
   switch (problem.kind) {
     case 'damaged':
       return problem.damaged.map(sayDamage).join('\n');

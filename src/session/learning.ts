@@ -2,6 +2,7 @@
 import type { Hearing } from '../core/correct.ts';
 import type { Draft, LearnedTake, LibraryEvent } from '../core/event.ts';
 import type { Learnt } from '../core/library.ts';
+import { nameOf } from '../core/named.ts';
 import { settingsOf } from '../core/settings.ts';
 import type { Change, Known } from '../ears/enrolled.ts';
 import type { KeptHeard } from '../store/shelf.ts';
@@ -77,7 +78,7 @@ async function look({ use, store, keeper }: Rooms): Promise<Looked | null> {
   );
   const lesson: Lesson = {
     ...{ toLearn: fresh.length + stale.length, learned: has.length, without: judged.length - wanted.length },
-    ofAnother: state.start.handler === handler ? null : state.start.handler,
+    ofAnother: state.start.handler === handler ? null : nameOf(keeper.library().handlers, state.start.handler),
   };
   return { has, fresh, stale, lesson, heard };
 }

@@ -1,11 +1,11 @@
 /** Writes every event into one JSON document, and reads such a document back, record by record, telling what it cannot use. */
-import type { StoredEvent } from '../core/event.ts';
+import type { Settings, StoredEvent } from '../core/event.ts';
 import { inOrder } from '../core/library.ts';
 import type { Stretch } from '../core/stretch.ts';
 import type { IsoTime } from '../core/units.ts';
 import type { Reading } from './event-store.ts';
 import { type Damage, failure, type Result, success } from './problem.ts';
-import { checkEvent, isInt16Array, isStretch, shorten } from './record-check.ts';
+import { checkEvent, isInt16Array, isSettings, isStretch, shorten } from './record-check.ts';
 
 export const EXPORT_FORMAT = 'stillbeat events';
 export const EXPORT_VERSION = 1;
@@ -15,17 +15,31 @@ interface Exported {
   readonly format: typeof EXPORT_FORMAT;
   readonly version: typeof EXPORT_VERSION;
   readonly exportedAt: IsoTime;
+  /** Only in a file of one handler's words. */
+  readonly words?: WordsHead;
   /** Good events in order, then damaged records as they are: a copy of everything, so that nothing is lost. */
   readonly events: readonly unknown[];
+}
+
+/** Whose words a file holds, and what they have set; the takes are its events. */
+export interface WordsHead {
+  readonly handler: string;
+  readonly settings: Settings;
 }
 
 export interface Imported extends Reading<StoredEvent> {
   readonly exportedAt: IsoTime;
 }
 
-export function exportText({ events, damaged }: Reading<StoredEvent>, exportedAt: IsoTime): string {
+export function exportText({ events, damaged }: Reading<StoredEvent>, exportedAt: IsoTime, words?: WordsHead): string {
   const records = [...events, ...damaged.map(({ record }) => record)].map(packSamples);
-  const document: Exported = { format: EXPORT_FORMAT, version: EXPORT_VERSION, exportedAt, events: records };
+  const document: Exported = {
+    format: EXPORT_FORMAT,
+    version: EXPORT_VERSION,
+    exportedAt,
+    ...(words && { words }),
+    events: records,
+  };
   // One event a line: such a file can be read, searched and compared.
   const { events: lines, ...head } = document;
   const rows = lines.map((line) => JSON.stringify(line) ?? 'null').join(',\n');
@@ -44,6 +58,14 @@ export function parseExport(text: string): Result<Imported> {
     events: inOrder(checked.flatMap((one) => (one.ok ? [one.event] : []))),
     damaged: checked.flatMap((one) => (one.ok ? [] : [one.damage])),
   });
+}
+
+/** Of a file that reads as an export; null: it holds something else than one handler's words, or settings that cannot be. */
+export function wordsHeadOf(text: string): WordsHead | null {
+  const { words } = (parseJson(text) ?? {}) as { words?: Partial<WordsHead> | null };
+  return typeof words?.handler === 'string' && isSettings(words.settings)
+    ? { handler: words.handler, settings: words.settings }
+    : null;
 }
 
 function parseJson(text: string): unknown {

@@ -2,7 +2,15 @@
 import * as v from 'valibot';
 import type { Reason } from '../core/call.ts';
 import { type Correction, REP_WORDS } from '../core/correction.ts';
-import { type Dog, EAR_STATES, type LibraryEvent, type PauseReason, type SessionEvent, type StoredEvent } from '../core/event.ts';
+import {
+  type Dog,
+  EAR_STATES,
+  type LibraryEvent,
+  type PauseReason,
+  type SessionEvent,
+  type Settings,
+  type StoredEvent,
+} from '../core/event.ts';
 import { BODY_AREAS, type BodyArea, type HandlingStep, indexOfStep, type Plan, type Step } from '../core/plan.ts';
 import { isStoredRule, type StoredRule } from '../core/rule.ts';
 import type { Stretch } from '../core/stretch.ts';
@@ -198,6 +206,10 @@ const LIBRARY_BODIES = {
 } satisfies { [T in LibraryEvent['type']]: v.GenericSchema<unknown, Extract<LibraryEvent, { type: T }>['body']> };
 
 export const SESSION_TYPES: readonly string[] = Object.keys(SESSION_BODIES);
+
+export function isSettings(value: unknown): value is Settings {
+  return v.safeParse(LIBRARY_BODIES['settings-saved'], value).success;
+}
 
 /** What storage gives back as features may come from another version, or from a file. */
 export function isStretch(value: unknown): value is Stretch {

@@ -13,6 +13,7 @@ import css from './sound-check.module.css';
 import { TakeRow } from './take-row.tsx';
 import { TryOut } from './try-out.tsx';
 import { useTakes } from './use-takes.ts';
+import { WordsFile } from './words-file.tsx';
 
 /** What each word means, and one thing that might be said; any sound of the handler's own will do. */
 const WORDS: readonly (readonly [SpokenWord, string, string])[] = [
@@ -31,6 +32,7 @@ const PHRASES = ['your dog’s name', 'your praise', 'another cue you use'];
 
 export function SoundCheck() {
   const { leaveSoundCheck } = useIntents();
+  const takes = useTakes();
   const handler = useApp((state) => settingsOf(state.library).handler);
   // The microphone closes with the screen: what is said elsewhere is not a take.
   useEffect(() => () => void leaveSoundCheck(), [leaveSoundCheck]);
@@ -51,6 +53,7 @@ export function SoundCheck() {
       <Forecast />
       <TryOut />
       <Beats />
+      <WordsFile any={takes.size > 0} />
     </div>
   );
 }

@@ -39,7 +39,7 @@ function withSteps(digest: SessionDigest, { stepId, area }: Choice): readonly Se
 
 /** By the instant, then by name: two devices may have written in the same second. */
 function byTime(a: SessionDigest, b: SessionDigest): number {
-  return a.day - b.day || Date.parse(a.startedAt) - Date.parse(b.startedAt) || (a.id < b.id ? -1 : 1);
+  return a.day - b.day || a.atMs - b.atMs || (a.id < b.id ? -1 : 1);
 }
 
 /** What there is to choose from, in the order in which it first came. */

@@ -37,6 +37,7 @@ export interface SessionDigest {
   readonly place: string;
   readonly rule: string;
   readonly startedAt: string;
+  readonly atMs: number;
   readonly day: Day;
   /** In the order in which they were first practised. */
   readonly steps: readonly StepDigest[];
@@ -67,7 +68,13 @@ export function digestOf(state: SessionState): SessionDigest {
   return {
     id: log[0]?.session ?? '',
     ...{ dogId: start.dogId, planId: start.planId, planTitle: start.planTitle, handler: start.handler, place: start.place },
-    ...{ rule: nameRule(ruleOf(start.rule)), startedAt, day: dayOf(startedAt), steps: [...steps.values()] },
+    ...{
+      rule: nameRule(ruleOf(start.rule)),
+      startedAt,
+      atMs: Date.parse(startedAt),
+      day: dayOf(startedAt),
+      steps: [...steps.values()],
+    },
   };
 }
 

@@ -124,8 +124,7 @@ export function standingOf(visits: readonly Visit[]): Standing {
   const run = visits
     .slice(visits.findLastIndex((visit) => verdictOf(visit) === 'not-met') + 1)
     .filter((visit) => verdictOf(visit) === 'met');
-  const since = run.findIndex((_, at) => isForGood(run.slice(0, at + 1)));
-  const earned = run[since];
+  const earned = run[earnedAt(run)];
   if (earned) return { kind: 'kept-for-good', since: earned.day, lastDay: last.day };
   return { kind: 'on-the-way', running: run.length, ...spreadOf(run) };
 }
@@ -134,10 +133,15 @@ function spreadOf(run: readonly Visit[]): { days: number; places: number } {
   return { days: new Set(run.map(({ day }) => day)).size, places: new Set(run.map(({ place }) => place)).size };
 }
 
-function isForGood(run: readonly Visit[]): boolean {
-  if (run.length < SESSIONS_RUNNING) return false;
-  const { days, places } = spreadOf(run);
-  return days >= FEWEST_DAYS && places >= FEWEST_PLACES;
+/** The session of the run with which it was earned; -1: not yet. */
+function earnedAt(run: readonly Visit[]): number {
+  const days = new Set<Day>();
+  const places = new Set<string>();
+  return run.findIndex(({ day, place }, at) => {
+    days.add(day);
+    places.add(place);
+    return at + 1 >= SESSIONS_RUNNING && days.size >= FEWEST_DAYS && places.size >= FEWEST_PLACES;
+  });
 }
 
 export interface Due {
@@ -201,7 +205,9 @@ function secondPlace({ rows, columns }: Grid): NextTry | null {
   return { kind: 'another-place', title: ready.title, knownPlace: only };
 }
 
+/** The hardest step that was practised and is not yet kept for good; when all are, the next on the ladder. */
 function stepUnderWay({ rows }: Grid): NextTry | null {
-  const next = rows.find(({ standing }) => standing.kind !== 'kept-for-good');
+  const under = rows.findLast(({ standing }) => standing.kind === 'on-the-way');
+  const next = under ?? rows.find(({ standing }) => standing.kind === 'never');
   return next ? { kind: 'go-on', title: next.title } : null;
 }

@@ -42,14 +42,24 @@ export function holdCurve(holds: readonly Hold[]): HoldCurve {
     greenwood += lifts / (atRisk * (atRisk - lifts));
     drops.push({ atS, atRisk, lifts, survival, standardError: survival > 0 ? survival * Math.sqrt(greenwood) : null });
   }
-  const longestS = holds.length === 0 ? null : Math.max(...holds.map(({ heldForS }) => heldForS));
+  const longestS = holds.length === 0 ? null : holds.reduce((longest, { heldForS }) => Math.max(longest, heldForS), 0);
   return { drops, holds: holds.length, longestS };
 }
 
 /** [time of a lift, earliest first]: how many were at risk and how many lifted. */
 export function riskTable(holds: readonly Hold[]): { atS: Seconds; atRisk: number; lifts: number }[] {
-  const times = [...new Set(holds.filter(({ end }) => end === 'lifted').map(({ heldForS }) => heldForS))].sort((a, b) => a - b);
-  return times.map((atS) => ({ atS, ...riskAt(holds, atS) }));
+  const sorted = holds.toSorted((a, b) => a.heldForS - b.heldForS);
+  const rows: { atS: Seconds; atRisk: number; lifts: number }[] = [];
+  let first = 0;
+  // One pass: a year of holds has thousands of lifts, and looking at all holds for each would take seconds.
+  sorted.forEach(({ heldForS, end }, at) => {
+    if (sorted[first]?.heldForS !== heldForS) first = at;
+    if (end !== 'lifted') return;
+    const row = rows.at(-1);
+    if (row?.atS === heldForS) row.lifts += 1;
+    else rows.push({ atS: heldForS, atRisk: sorted.length - first, lifts: 1 });
+  });
+  return rows;
 }
 
 /** Who was at risk, and who lifted, at one moment. */

@@ -1,6 +1,7 @@
 /** Measures how well two observers of one session agree, each measure named as the trade names it (Reed & Azulay 2011, BAP). */
 import type { Seconds, Share } from '../units.ts';
 import { requireCount, requireFinite, requirePaired } from './counts.ts';
+import { matchWithin } from './match.ts';
 
 /** [interval, in order of time]: events that one observer counted in it. */
 export type IntervalCounts = readonly number[];
@@ -55,12 +56,8 @@ export interface WindowAgreement {
   readonly share: Share | null;
 }
 
-/** Times that differ by exactly the window agree, whatever rounding made of them. */
-const SLACK_S: Seconds = 1e-9;
-
 /**
  * Time-window agreement: events within ± `windowS` of each other agree, one to one, as many as can (after Mudford et al. 2009, JABA 42:165-169).
- * Pairing from the left, earliest with earliest, gives the most pairs when all windows are equally wide.
  * @param first, second moments on one clock, s, in any order.
  * @throws RangeError for a time that is not finite or a window below 0.
  */
@@ -68,16 +65,7 @@ export function timeWindow(first: readonly Seconds[], second: readonly Seconds[]
   requireFinite([...first, ...second, windowS]);
   if (windowS < 0) throw new RangeError(`expected a window of at least 0 s, got ${windowS}`);
   const [a, b] = [first, second].map((times) => times.toSorted((x, y) => x - y)) as [Seconds[], Seconds[]];
-  let [i, j, agreed] = [0, 0, 0];
-  while (i < a.length && j < b.length) {
-    const gap = (a[i] as Seconds) - (b[j] as Seconds);
-    if (Math.abs(gap) <= windowS + SLACK_S) {
-      agreed++;
-      i++;
-      j++;
-    } else if (gap < 0) i++;
-    else j++;
-  }
+  const agreed = matchWithin(a, b, windowS).filter(({ first: i, second: j }) => i !== null && j !== null).length;
   const all = a.length + b.length - agreed;
   return { agreed, onlyFirst: a.length - agreed, onlySecond: b.length - agreed, share: all === 0 ? null : agreed / all };
 }

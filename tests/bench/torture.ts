@@ -141,13 +141,19 @@ function doubledWords(all: readonly StoredEvent[]): number {
   return moments.length - new Set(moments).size;
 }
 
-async function quota(page: Page, bytes: number | undefined): Promise<void> {
+/** Chromium trusts the room it once saw for half a minute. */
+const QUOTA_SEEN_MS = 32_000;
+
+/** Until the returned function is called the device is full. */
+async function fillDevice(page: Page): Promise<() => Promise<void>> {
+  // The limit lasts as long as this session of the protocol.
   const cdp = await page.context().newCDPSession(page);
-  await cdp.send('Storage.overrideQuotaForOrigin', {
-    origin: new URL(appUrl).origin,
-    ...(bytes === undefined ? {} : { quotaSize: bytes }),
-  });
-  await cdp.detach();
+  await cdp.send('Storage.overrideQuotaForOrigin', { origin: new URL(appUrl).origin, quotaSize: 1 });
+  await page.waitForTimeout(QUOTA_SEEN_MS);
+  return async () => {
+    await cdp.send('Storage.overrideQuotaForOrigin', { origin: new URL(appUrl).origin });
+    await cdp.detach();
+  };
 }
 
 /** A copy of another device, large enough to be killed in the middle. */
@@ -203,18 +209,17 @@ async function torture(harm: Harm, nth: number): Promise<void> {
       );
       await practise(page, 8);
       break;
-    case 'device full':
-      await quota(page, 1);
+    case 'device full': {
+      const makeRoom = await fillDevice(page);
       await practise(page, 8);
       // A harm that did not bite proves nothing.
       await page.getByText('This device is full').waitFor({ timeout: 5_000 });
-      await quota(page, undefined);
-      await page
-        .getByRole('button', { name: 'Try again' })
-        .click({ timeout: 3_000 })
-        .catch(() => {});
+      await makeRoom();
+      await page.getByRole('button', { name: 'Try again' }).click();
+      await page.getByText('This device is full').waitFor({ state: 'detached', timeout: 60_000 });
       await practise(page, 2);
       break;
+    }
     case 'database deleted':
       await page.evaluate(
         () =>

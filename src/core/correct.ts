@@ -8,7 +8,7 @@ import { append, type BadLog, fold, type SessionState, standingEvents } from './
 import { hearInRep, type Phase, WAITING } from './rep.ts';
 import { callsInOrder, isOverruled } from './summary.ts';
 import type { Seconds } from './units.ts';
-import type { EarName, Word } from './word.ts';
+import type { EarName, Unsure, Word } from './word.ts';
 
 type Corrected = SessionEvent & { readonly type: 'corrected' };
 type WordHeard = SessionEvent & { readonly type: 'word-heard' };
@@ -24,6 +24,8 @@ export interface Hearing {
   readonly endedAtS: Seconds;
   /** As the ear was sure, 0 to 1; of an unsure stretch its nearest word's. */
   readonly confidence: number;
+  /** The words that an unsure stretch was nearest to; of a heard word none. */
+  readonly nearest: Unsure['nearest'];
   readonly by: EarName;
   /** The handler said that the ear was right, or what it really was. */
   readonly judged: boolean;
@@ -70,7 +72,7 @@ export function foldCorrected(
 ): { readonly ok: true; readonly session: CorrectedSession } | { readonly ok: false; readonly problem: BadLog } {
   const standing = standingEvents(log);
   const corrections = standing.filter((event): event is Corrected => event.type === 'corrected');
-  const corrected = correctedLog(standing, corrections, undosOfReview(log));
+  const corrected = correctedLog(standing, corrections, writtenInReview(log));
   const folded = fold(corrected);
   if (!folded.ok) return folded;
   return {
@@ -136,7 +138,7 @@ function correctedLog(
   corrections: readonly Corrected[],
   ofReview: ReadonlySet<string>,
 ): readonly SessionEvent[] {
-  const original = standing.filter((event) => event.type !== 'corrected' && !ofReview.has(event.id));
+  const original = standing.filter(({ id }) => !ofReview.has(id));
   const base = [...original, ...corrections.flatMap(insertedWord)];
   const late: WordHeard[] = [];
   const inPlace = base.flatMap((event): readonly SessionEvent[] => {
@@ -192,8 +194,8 @@ function phaseAfter(phase: Phase, event: SessionEvent): Phase {
   }
 }
 
-/** Undos and redos of corrections; what was taken back in the session itself stays told. */
-function undosOfReview(log: readonly SessionEvent[]): ReadonlySet<string> {
+/** Corrections, and the undos and redos of corrections: what does not belong to the time of the session. */
+export function writtenInReview(log: readonly SessionEvent[]): ReadonlySet<string> {
   const ids = new Set(log.flatMap(({ id, type }) => (type === 'corrected' ? [id] : [])));
   for (const event of log) if (event.type === 'undone' && ids.has(event.body.of)) ids.add(event.id);
   return ids;
@@ -286,6 +288,7 @@ function hearingsOf(standing: readonly SessionEvent[], corrections: readonly Cor
         startedAtS: movedToS ?? event.body.startedAtS,
         endedAtS: event.body.endedAtS + shiftS,
         confidence: event.type === 'word-heard' ? event.body.confidence : (event.body.nearest[0]?.confidence ?? 0),
+        nearest: event.type === 'word-unsure' ? event.body.nearest : [],
         judged: own.some((body) => body.do === 'confirm' || body.do === 'relabel'),
         moved: movedToS !== undefined,
       },

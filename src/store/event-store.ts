@@ -1,4 +1,5 @@
 /** Keeps events for good: appends in turn, reads back checked. The same on a database and in memory. */
+import { writtenInReview } from '../core/correct.ts';
 import type { LibraryEvent, SessionEvent, StoredEvent } from '../core/event.ts';
 import { standingEvents } from '../core/fold.ts';
 import { inOrder } from '../core/library.ts';
@@ -199,7 +200,8 @@ async function readLibrary(rows: Rows): Promise<Reading<LibraryEvent>> {
 }
 
 async function readHeads(rows: Rows): Promise<{ heads: readonly SessionHead[]; damaged: readonly Damage[] }> {
-  const { events, damaged } = sortOut(await rows.ofTypes(['session-started', 'session-ended', 'undone']));
+  const { events, damaged } = sortOut(await rows.ofTypes(['session-started', 'session-ended', 'undone', 'corrected']));
+  const reviewed = writtenInReview(events as readonly SessionEvent[]);
   const sessions = bySession(events as readonly SessionEvent[]);
   const heads: SessionHead[] = [];
   const alsoDamaged: Damage[] = [];
@@ -207,7 +209,8 @@ async function readHeads(rows: Rows): Promise<{ heads: readonly SessionHead[]; d
     const started = ends.find((event) => event.type === 'session-started');
     if (!started) continue;
     const ids = await rows.idsOfSession(id);
-    const last = sortOut(await rows.get(lastOfEachDevice(ids)));
+    // A review weeks later does not make the session younger.
+    const last = sortOut(await rows.get(lastOfEachDevice(ids.filter((each) => !reviewed.has(each)))));
     alsoDamaged.push(...last.damaged);
     const ended = standingEvents(ends).some((event) => event.type === 'session-ended');
     heads.push({ id, started, ended, lastAt: (last.events.at(-1) ?? started).at, events: ids.length });

@@ -164,7 +164,7 @@ describe('a corrected session', () => {
         expect({ ...stateOf(corrected), log: null }).toEqual({ ...stateOf(log), log: null });
         expect(corrected.slice(0, log.length)).toEqual(log);
       }),
-      { seed: SEED, numRuns: 400 },
+      { seed: SEED, numRuns: 250 },
     );
   });
 

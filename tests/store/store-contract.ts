@@ -164,6 +164,21 @@ export function promisesOf(kind: string, openFresh: () => Promise<EventStore>, n
       ]);
     });
 
+    test('a session that is put right weeks later is not younger for it', async () => {
+      const session = playedSession('evening', 1);
+      const last = session.at(-1) as StoredEvent;
+      const of = session.find(({ type }) => type === 'word-heard')?.id ?? '';
+      const late = { ...last, at: '2026-04-20T18:00:00.000+02:00' };
+      const next = session.length + 1;
+      const review = [
+        { ...late, seq: next, id: `${DEVICE}:${next}`, type: 'corrected', body: { do: 'confirm', of } },
+        { ...late, seq: next + 1, id: `${DEVICE}:${next + 1}`, type: 'undone', body: { of: `${DEVICE}:${next}` } },
+        { ...late, seq: next + 2, id: `${DEVICE}:${next + 2}`, type: 'undone', body: { of: `${DEVICE}:${next + 1}` } },
+      ] as readonly StoredEvent[];
+      const store = await opened([...session, ...review]);
+      expect((await value(store.sessionHeads())).heads[0]?.lastAt).toBe(last.at);
+    });
+
     test('a session whose end was taken back can go on', async () => {
       const session = playedSession('s');
       const end = session.at(-1) as StoredEvent;

@@ -1,9 +1,10 @@
 /** Says what was put right, shows what was heard beside it, and takes a correction back or brings it again. */
 import type { SessionState } from '../../core/fold.ts';
-import { CALL_WORDS } from '../../core/sentences.ts';
 import { sayTrials, tally } from '../../core/summary.ts';
+import { sayBeside } from './beside-words.ts';
 import type { Correcting } from './correct-rep.tsx';
 import css from './review.module.css';
+import { UndoRedo } from './undo-redo.tsx';
 
 export interface CorrectionsProps {
   readonly correcting: Correcting;
@@ -13,8 +14,8 @@ export interface CorrectionsProps {
 }
 
 export function Corrections({ correcting, original, asHeard, onAsHeard }: CorrectionsProps) {
-  const { session, onUndo, onRedo } = correcting;
-  const { corrections, canUndo, canRedo } = session;
+  const { session } = correcting;
+  const { corrections, canRedo } = session;
   if (corrections === 0 && !canRedo) return null;
   return (
     <section className={css.corrections} aria-label="What was put right">
@@ -23,13 +24,8 @@ export function Corrections({ correcting, original, asHeard, onAsHeard }: Correc
       </p>
       <Differences {...session} />
       <div className="row">
-        <button type="button" disabled={!canUndo} onClick={onUndo}>
-          Undo
-        </button>
-        <button type="button" disabled={!canRedo} onClick={onRedo}>
-          Redo
-        </button>
-        <label className="row">
+        <UndoRedo {...correcting} />
+        <label className={css.switch}>
           <input type="checkbox" checked={asHeard} onChange={(event) => onAsHeard(event.target.checked)} />
           Show it as it was heard
         </label>
@@ -40,15 +36,16 @@ export function Corrections({ correcting, original, asHeard, onAsHeard }: Correc
 
 /** Where the rule would have called something else. The reps after it were done as called: a record, not a reproach. */
 function Differences({ calls }: Correcting['session']) {
-  const named = (made: (typeof calls)[number]['called']) =>
-    made.length === 0 ? 'nothing' : made.map(({ kind }) => CALL_WORDS[kind]).join(', ');
-  const differing = calls.filter(({ called, wouldCall }) => named(called) !== named(wouldCall));
+  const differing = calls.flatMap((beside) => {
+    const said = sayBeside(beside);
+    return said ? [{ rep: beside.rep, ...said }] : [];
+  });
   if (differing.length === 0) return null;
   return (
     <ul className={css.facts}>
       {differing.map(({ rep, called, wouldCall }) => (
         <li key={rep}>
-          After rep {rep} it called {named(called)}; put right, it would have called {named(wouldCall)}.
+          After rep {rep} it called {called}; put right, it would have called {wouldCall}.
         </li>
       ))}
     </ul>

@@ -7,6 +7,7 @@ import { capital, heardIn, type PlacedCall, sayHeld, sayMoment } from '../../cor
 import type { EarName, Heard, Unsure } from '../../core/word.ts';
 import { type Picked, sayFlag } from '../picture/stairs.tsx';
 import { unbroken } from '../picture/unbroken.ts';
+import { sayAsHeard, sayBeside } from './beside-words.ts';
 import css from './review.module.css';
 
 export interface DetailProps {
@@ -15,6 +16,8 @@ export interface DetailProps {
   readonly picked: Picked | null;
   /** What the rule made of each rep. */
   readonly beside?: readonly CallsBeside[] | undefined;
+  /** The session as it was heard, for the reps that were put right. */
+  readonly heard?: { readonly original: SessionState; readonly putRight: ReadonlySet<number> } | undefined;
 }
 
 /** Says itself when something is picked; until then it says that something can be. */
@@ -26,11 +29,11 @@ export function Detail(props: DetailProps) {
   );
 }
 
-function Chosen({ state, calls, picked, beside }: DetailProps) {
+function Chosen({ state, calls, picked, beside, heard }: DetailProps) {
   if (!picked) return <p className="soft">Pick a bar to see what was heard, a flag to see why.</p>;
   if (picked.kind === 'rep') {
     const rep = state.reps[picked.n - 1];
-    return rep ? <RepDetail state={state} calls={calls} rep={rep} thought={beside?.[rep.n - 1]} /> : null;
+    return rep ? <RepDetail {...{ state, calls, rep, heard }} thought={beside?.[rep.n - 1]} /> : null;
   }
   const placed = calls.filter(({ afterRep }) => afterRep === picked.afterRep)[picked.index];
   return placed ? <CallDetail state={state} placed={placed} /> : null;
@@ -45,15 +48,14 @@ function CallDetail({ state, placed }: { state: SessionState; placed: PlacedCall
   );
 }
 
-interface RepDetailProps {
-  readonly state: SessionState;
-  readonly calls: readonly PlacedCall[];
+interface RepDetailProps extends Pick<DetailProps, 'state' | 'calls' | 'heard'> {
   readonly rep: Rep;
   readonly thought: CallsBeside | undefined;
 }
 
-function RepDetail({ state, calls, rep, thought }: RepDetailProps) {
+function RepDetail({ state, calls, rep, thought, heard }: RepDetailProps) {
   const called = calls.filter(({ afterRep }) => afterRep === rep.n);
+  const instead = thought && sayBeside(thought);
   return (
     <>
       <h2>
@@ -63,10 +65,11 @@ function RepDetail({ state, calls, rep, thought }: RepDetailProps) {
       <p>
         {capital(sayOutcome(rep.outcome, rep.voidReason))}. {unbroken(sayHold(rep))}
       </p>
+      {heard?.putRight.has(rep.n) ? <p className={css.putRight}>Put right. {sayAsHeard(heard.original, state, rep)}</p> : null}
       {sayLatency(state, rep)}
       {thought && thought.trials.count > 0 ? (
         <p>
-          On this step so far: {thought.trials.kept} of {thought.trials.count} trials kept.
+          Kept on this step so far: {thought.trials.kept} of {thought.trials.count}.
         </p>
       ) : null}
       {/* Where words can be put right, they are listed there. */}
@@ -84,6 +87,7 @@ function RepDetail({ state, calls, rep, thought }: RepDetailProps) {
       {called.map(({ call }) => (
         <p key={call.kind}>{unbroken(sayCall(call, state.standing.steps))}</p>
       ))}
+      {instead ? <p className={css.putRight}>Put right, it would have called {instead.wouldCall}.</p> : null}
     </>
   );
 }
@@ -97,10 +101,12 @@ function sayHold({ step, voidReason, heldForS, restarts }: Rep): string {
 }
 
 /** No cue is heard here: the time runs from the end of the rep before, the eating of the treat included. */
-function sayLatency({ reps }: SessionState, rep: Rep) {
+function sayLatency({ reps, log }: SessionState, rep: Rep) {
   const before = reps[rep.n - 2];
   if (!before || rep.voidReason === 'not-offered') return null;
-  return <p>Offered again {sayHeld(Math.max(0, rep.holdAtS - before.endAtS))} after the end of the rep before.</p>;
+  const isPaused = log.some(({ type, body }) => type === 'paused' && body.atS >= before.endAtS && body.atS <= rep.holdAtS);
+  if (isPaused) return <p>Offered again after a pause.</p>;
+  return <p>Latency: offered again {sayHeld(Math.max(0, rep.holdAtS - before.endAtS))} after the end of the rep before.</p>;
 }
 
 const BY_HAND: readonly EarName[] = ['key', 'button'];

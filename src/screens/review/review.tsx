@@ -1,21 +1,25 @@
 /** The review of one session: what happened, the picture, why the engine called, and where to start next time. */
 import { type ReactNode, useEffect, useRef, useState } from 'react';
-import { hearingsAfter } from '../../core/correct.ts';
-import type { SessionState } from '../../core/fold.ts';
+import { changedReps, hearingsAfter } from '../../core/correct.ts';
+import type { Correction } from '../../core/correction.ts';
+import type { Rep, SessionState } from '../../core/fold.ts';
 import type { NextStart } from '../../core/next-start.ts';
 import { callsInOrder, type PlacedCall, type Summary, summarize } from '../../core/summary.ts';
+import type { Seconds } from '../../core/units.ts';
 import { Key } from '../picture/key.tsx';
-import { type Picked, Stairs } from '../picture/stairs.tsx';
+import { Stairs } from '../picture/stairs.tsx';
 import { StairsTable } from '../picture/table.tsx';
 import { unbroken } from '../picture/unbroken.ts';
 import { Calls } from './calls.tsx';
 import { Cautions } from './cautions.tsx';
 import { type Correcting, CorrectRep, Note } from './correct-rep.tsx';
 import { Corrections } from './corrections.tsx';
-import { Detail } from './detail.tsx';
+import { Detail, type DetailProps } from './detail.tsx';
 import { Empty } from './empty.tsx';
 import { Next } from './next.tsx';
 import css from './review.module.css';
+import { UnsureStretches } from './unsure.tsx';
+import { usePicked } from './use-picked.ts';
 
 export interface ReviewProps {
   readonly state: SessionState;
@@ -32,24 +36,55 @@ export interface ReviewProps {
 export function Review({ state, next, correcting, learned, onPractise, onDone }: ReviewProps) {
   const [asHeard, setAsHeard] = useState(false);
   const shown = asHeard && correcting ? correcting.original : state;
+  const after = (
+    <>
+      {correcting ? <Corrections {...{ correcting, original: correcting.original, asHeard, onAsHeard: setAsHeard }} /> : null}
+      {learned}
+    </>
+  );
   const going = { next, ...(onPractise && { onPractise }), ...(onDone && { onDone }) };
   return (
     <article className={css.review}>
       <Head state={state} />
-      {correcting ? <Corrections {...{ correcting, original: correcting.original, asHeard, onAsHeard: setAsHeard }} /> : null}
-      {learned}
-      {shown.reps.length === 0 ? <Empty /> : <Session state={shown} correcting={asHeard ? undefined : correcting} />}
+      {shown.reps.length === 0 ? (
+        <Repless correcting={asHeard ? undefined : correcting} after={after} />
+      ) : (
+        <Session state={shown} after={after} {...(correcting && !asHeard && { correcting })} />
+      )}
       {correcting ? <SessionNote correcting={correcting} /> : null}
       <Next {...going} />
     </article>
   );
 }
 
+/** Words that make no rep can be put right, too. */
+function Repless({ correcting, after }: { correcting: Correcting | undefined; after: ReactNode }) {
+  const isHeard = correcting && correcting.session.hearings.length > 0;
+  return (
+    <>
+      <Empty />
+      {isHeard ? <CorrectRep rep={null} correcting={correcting} /> : null}
+      {after}
+    </>
+  );
+}
+
+/** Where one arrives: the page has its name, and a screen reader begins there. */
 function Head({ state: { start, startedAt } }: { state: SessionState }) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  const title = `${start.dogName}: ${start.planTitle}`;
+  useEffect(() => {
+    const before = document.title;
+    document.title = `${title} · ${before}`;
+    heading.current?.focus({ preventScroll: true });
+    return () => {
+      document.title = before;
+    };
+  }, [title]);
   return (
     <header className={css.head}>
-      <h1>
-        {start.dogName}: {start.planTitle}
+      <h1 ref={heading} tabIndex={-1}>
+        {title}
       </h1>
       <p className="soft small">
         <time dateTime={startedAt}>{sayDate(startedAt)}</time>
@@ -60,52 +95,91 @@ function Head({ state: { start, startedAt } }: { state: SessionState }) {
 }
 
 function SessionNote({ correcting: { session, onCorrect } }: { correcting: Correcting }) {
-  return (
-    <section className={css.grounds} aria-label="A note on this session">
-      <Note of={null} text={session.notes.get('') ?? ''} onCorrect={(correction) => void onCorrect(correction)} />
-    </section>
-  );
+  const text = session.notes.get('') ?? '';
+  return <Note of={null} label="A note on this session" text={text} onCorrect={(correction) => void onCorrect(correction)} />;
 }
 
-function Session({ state, correcting }: { state: SessionState; correcting?: Correcting | undefined }) {
-  const [picked, setPicked] = useState<Picked | null>(null);
-  const detail = useRef<HTMLDivElement>(null);
-  // On a phone what was picked is told below the picture, out of sight.
-  useEffect(() => {
-    if (picked) detail.current?.scrollIntoView?.({ block: 'nearest' });
-  }, [picked]);
+interface SessionProps {
+  readonly state: SessionState;
+  readonly correcting?: ReviewProps['correcting'];
+  /** What was put right and learnt, told after the picture: nothing above it moves when something is put right. */
+  readonly after: ReactNode;
+}
+
+function Session({ state, correcting, after }: SessionProps) {
+  const { picked, pick, follow } = usePicked(state.reps);
   const calls = callsInOrder(state);
   const summary = summarize(state);
   const pickedRep = picked?.kind === 'rep' ? picked.n : (picked?.afterRep ?? null);
+  const putRight = correcting ? changedReps(correcting.session) : NONE;
   return (
     <>
       <Finding summary={summary} />
       <Cautions calls={calls} />
       <section className={css.picture} aria-label="The session as bars on stairs">
-        <Stairs reps={state.reps} steps={state.standing.steps} calls={calls} selected={picked} onPick={setPicked} />
-        <Key />
-        <div ref={detail} className={css.chosen}>
-          <Detail state={state} calls={calls} picked={picked} beside={correcting?.session.calls} />
-          {correcting && picked?.kind === 'rep' ? (
-            <CorrectRep rep={state.reps[picked.n - 1] ?? null} correcting={correcting} />
-          ) : null}
-        </div>
-        {correcting && hearingsAfter(correcting.session).length > 0 ? (
-          <details className={css.hearing}>
-            <summary>Heard after the last rep</summary>
-            <CorrectRep rep={null} correcting={correcting} />
-          </details>
-        ) : null}
+        <Stairs
+          {...{ reps: state.reps, steps: state.standing.steps, calls, putRight }}
+          {...{ from: 'start', selected: picked, onPick: pick }}
+        />
+        <Key calls={calls} hasPutRight={putRight.size > 0} />
+        <Opened {...{ state, calls, picked, correcting, putRight, follow }} />
       </section>
+      {after}
       <div className={css.columns}>
         <div className={css.words}>
           <Calls calls={calls} steps={state.standing.steps} />
+          {correcting ? <UnsureStretches correcting={correcting} /> : null}
           <Grounds summary={summary} />
         </div>
-        <Table state={state} calls={calls} pickedRep={pickedRep} />
+        <Table {...{ state, calls, pickedRep, putRight }} />
       </div>
     </>
   );
+}
+
+const NONE: ReadonlySet<number> = new Set();
+
+interface OpenedProps extends Pick<DetailProps, 'state' | 'calls' | 'picked'> {
+  readonly correcting: ReviewProps['correcting'];
+  readonly putRight: ReadonlySet<number>;
+  /** The end of the picked rep was moved there. */
+  readonly follow: (endAtS: Seconds) => void;
+}
+
+/** What was picked, and how to put it right. */
+function Opened({ state, calls, picked, correcting, putRight, follow }: OpenedProps) {
+  const told = useRef<HTMLDivElement>(null);
+  const key = picked && (picked.kind === 'rep' ? `rep ${picked.n}` : `call ${picked.afterRep} ${picked.index}`);
+  // On a phone it is told below the picture, out of sight.
+  useEffect(() => {
+    if (key) told.current?.scrollIntoView?.({ block: 'nearest' });
+  }, [key]);
+  const rep = picked?.kind === 'rep' ? state.reps[picked.n - 1] : undefined;
+  const heard = correcting && { original: correcting.original, putRight };
+  return (
+    <div className={css.opened}>
+      <div ref={told} className={css.told}>
+        <Detail state={state} calls={calls} picked={picked} beside={correcting?.session.calls} heard={heard} />
+      </div>
+      {correcting && rep ? <CorrectRep rep={rep} correcting={following(correcting, rep, follow)} /> : null}
+      {correcting && hearingsAfter(correcting.session).length > 0 ? (
+        <details className={css.hearing}>
+          <summary>Heard after the last rep</summary>
+          <CorrectRep rep={null} correcting={correcting} />
+        </details>
+      ) : null}
+    </div>
+  );
+}
+
+/** The rep stays open when the word that ends it is moved. */
+function following(correcting: Correcting, rep: Rep, follow: OpenedProps['follow']): Correcting {
+  const onCorrect = async (correction: Correction) => {
+    const refused = await correcting.onCorrect(correction);
+    if (refused === null && correction.do === 'move' && correction.of === rep.endedBy) follow(correction.startedAtS);
+    return refused;
+  };
+  return { ...correcting, onCorrect };
 }
 
 function Finding({ summary: { finding, gist } }: { summary: Summary }) {
@@ -134,17 +208,18 @@ interface TableProps {
   readonly state: SessionState;
   readonly calls: readonly PlacedCall[];
   readonly pickedRep: number | null;
+  readonly putRight: ReadonlySet<number>;
 }
 
 /** Folded on a phone, open where there is room and on paper (CSS). */
-function Table({ state: { reps }, calls, pickedRep }: TableProps) {
+function Table({ state: { reps }, calls, pickedRep, putRight }: TableProps) {
   const title = `The same as a table, ${reps.length === 1 ? '1 rep' : `${reps.length} reps`}`;
   return (
     <div>
       <h2 className={css.heading}>{title}</h2>
       <details className={css.table}>
         <summary className={css.summary}>{title}</summary>
-        <StairsTable reps={reps} calls={calls} selectedRep={pickedRep} />
+        <StairsTable reps={reps} calls={calls} selectedRep={pickedRep} putRight={putRight} />
       </details>
     </div>
   );

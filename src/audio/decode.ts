@@ -12,10 +12,19 @@ export async function decodeSound(context: BaseAudioContext, bytes: ArrayBuffer)
   return buffer && { samples: mixed(buffer), sampleRateHz: buffer.sampleRate };
 }
 
+/** Decodes without a sound to be heard, straight to the ear's rate: a film's sound at 48 kHz would take three times the room. */
+export function decodeForEar(bytes: ArrayBuffer): Promise<Recording | null> {
+  return decodeSound(new OfflineAudioContext(1, 1, EAR_RATE_HZ), bytes);
+}
+
+/** What the ear works at, Hz. */
+const EAR_RATE_HZ = 16_000;
+
+/** Mixed into the first channel where it lies: a long recording is not held twice. */
 function mixed(buffer: AudioBuffer): Float32Array {
-  const channels = Array.from({ length: buffer.numberOfChannels }, (_, i) => buffer.getChannelData(i));
-  return Float32Array.from(
-    { length: buffer.length },
-    (_, i) => channels.reduce((sum, channel) => sum + (channel[i] ?? 0), 0) / channels.length,
-  );
+  const [first, ...others] = Array.from({ length: buffer.numberOfChannels }, (_, i) => buffer.getChannelData(i));
+  if (!first) return new Float32Array();
+  for (const other of others) for (let i = 0; i < first.length; i++) first[i] = (first[i] as number) + (other[i] as number);
+  if (others.length > 0) for (let i = 0; i < first.length; i++) first[i] = (first[i] as number) / (1 + others.length);
+  return first;
 }

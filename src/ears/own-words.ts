@@ -230,7 +230,7 @@ function moved(hearing: Hearing, byS: Seconds): Hearing {
 const WEIGHTS_MS = 15_000;
 
 /** Null when there is none or it cannot be fetched: the ear works on cepstra then, and the forecast says so. */
-async function fetchWeights(): Promise<ArrayBuffer | null> {
+export async function fetchWeights(): Promise<ArrayBuffer | null> {
   if (weightsUrl === null) return null;
   const response = await fetch(weightsUrl, { signal: AbortSignal.timeout(WEIGHTS_MS) }).catch(() => null);
   return response?.ok ? response.arrayBuffer() : null;

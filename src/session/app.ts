@@ -3,8 +3,10 @@ import { create, type StoreApi, type UseBoundStore } from 'zustand';
 import type { SoundName } from '../audio/names.ts';
 import type { Correction } from '../core/correction.ts';
 import type { Dog, Named, Settings, TaughtSound } from '../core/event.ts';
+import type { SessionState } from '../core/fold.ts';
 import { foldLibrary } from '../core/library.ts';
 import type { NextStart } from '../core/next-start.ts';
+import type { Observation } from '../core/observe/observation.ts';
 import type { Plan } from '../core/plan.ts';
 import type { Seconds } from '../core/units.ts';
 import type { Word } from '../core/word.ts';
@@ -15,10 +17,11 @@ import type { AppState } from './app-state.ts';
 import { eraseDog, eraseEverything, exportAll, exportSession, type Looked, lookAtImport, type SavedFile } from './backup.ts';
 import { correct, redoCorrection, undoCorrection } from './correcting.ts';
 import type { Lesson } from './learning.ts';
+import type { RecordingHeard, RecordingToHear } from './observing.ts';
 import { openRooms } from './open-rooms.ts';
 import { saveNamed, treatsGivenToday } from './people.ts';
 import type { Progress } from './progress.ts';
-import { openReview, startOf } from './read-back.ts';
+import { openReview, readSession, startOf } from './read-back.ts';
 import { changesBetween, createReport, sayError } from './report.ts';
 import type { AppParts, Rooms } from './rooms.ts';
 import { finish, listenAgain, practise, sayByHand } from './run.ts';
@@ -34,6 +37,7 @@ import {
   teachAgain,
   tryOut,
 } from './sound-check.ts';
+import { watchKeys } from './watch-keys.ts';
 import type { LookedAtWords } from './words-file.ts';
 
 /** What a screen may ask for. Those that need a tap say so: browsers give sound and microphone only to a tap. */
@@ -90,6 +94,14 @@ export interface Intents {
   saveNamed(what: 'handler' | 'place', named: Named): Promise<void>;
   /** In all sessions of today with this dog. */
   treatsGivenToday(dogId: string): Promise<number>;
+  /** A session as it was put right; null when it cannot be read. */
+  readSession(sessionId: string): Promise<SessionState | null>;
+  /** A second observer's scoring, kept beside the session. */
+  saveObservation(observation: Observation): Promise<void>;
+  /** The app's own ear over the sound of a recording; nothing leaves the device. */
+  hearFile(file: RecordingToHear): Promise<RecordingHeard>;
+  /** Tells each word that is pressed, and how long ago, s; returns the way to stop. */
+  watchKeys(onWord: (word: Word, agoS: Seconds) => void): () => void;
   tryWritingAgain(): Promise<void>;
   /** What happened inside lately, without names or sound; a screen that broke is noted there. */
   report(): string;
@@ -148,6 +160,8 @@ const NOTHING: AppState = {
 
 // Asked for in the review, the sound check and the settings alone: fetched then.
 const learning = () => import('./learning.ts');
+const observing = () => import('./observing.ts');
+const NOT_OPEN = { kind: 'failed', what: 'the app is not open' } as const;
 const wordsFile = () => import('./words-file.ts');
 const heardSounds = () => import('./heard-sounds.ts');
 
@@ -209,6 +223,10 @@ export function createApp(parts: AppParts): App {
     reload: parts.reload,
     report: report.text,
     noteBroken: (error) => report.note(`screen broke: ${sayError(error)}`),
+    readSession: (sessionId) => withRooms((all) => readSession(all, sessionId), null),
+    saveObservation: (body) => withRooms(({ keeper }) => keeper.keep({ type: 'observation-saved', body }), undefined),
+    hearFile: (file) => withRooms(async (all) => (await observing()).hearFile(all, file), NOT_OPEN),
+    watchKeys: (onWord) => (rooms ? watchKeys(rooms, onWord) : () => {}),
     tryWritingAgain: () => withRooms(({ writer }) => writer.tryAgain().then(() => undefined), undefined),
     exportAll: () => withRooms(exportAll, null),
     exportSession: (sessionId) => withRooms((all) => exportSession(all, sessionId), null),

@@ -91,7 +91,7 @@ export function createTeaching({ ear, keeper, handler, show }: TeachingParts): T
 }
 
 /** This handler's takes, by word, their talk, and what corrections taught. */
-function teachingOf(library: Library, handler: string) {
+export function teachingOf(library: Library, handler: string) {
   const takes = takesOf(library, handler);
   const samplesOf = (word: string) => (takes.get(word) ?? []).map(toTake);
   const words = Object.fromEntries(WORDS.map((word) => [word, samplesOf(word)] as const).filter(([, each]) => each.length > 0));

@@ -13,10 +13,12 @@ import { ReviewList } from './review-list/review-list.tsx';
 import css from './rooms.module.css';
 
 // What the first rep does not need is fetched when it is asked for; all of it is kept for use without a network.
+const CompareScreen = lazy(() => import('./compare/compare.tsx').then(({ CompareScreen: screen }) => ({ default: screen })));
 const DogScreen = lazy(() => import('./dogs/dog.tsx').then(({ DogScreen: screen }) => ({ default: screen })));
 const DogsScreen = lazy(() => import('./dogs/dogs.tsx').then(({ DogsScreen: screen }) => ({ default: screen })));
 const PlanScreen = lazy(() => import('./plan/plan.tsx').then(({ PlanScreen: screen }) => ({ default: screen })));
 const Practice = lazy(() => import('./practice/practice.tsx').then(({ Practice: screen }) => ({ default: screen })));
+const ProgressScreen = lazy(() => import('./progress/progress.tsx').then(({ ProgressScreen: screen }) => ({ default: screen })));
 const ReviewRoom = lazy(() => import('./review-list/review-room.tsx').then(({ ReviewRoom: screen }) => ({ default: screen })));
 const SettingsScreen = lazy(() => import('./settings/settings.tsx').then(({ SettingsScreen: screen }) => ({ default: screen })));
 const SoundCheck = lazy(() => import('./sound-check/sound-check.tsx').then(({ SoundCheck: screen }) => ({ default: screen })));
@@ -82,12 +84,14 @@ function Screens() {
         <Suspense>
           <Arrival key={path} />
           <Switch>
+            <Route path="/compare" component={CompareScreen} />
             <Route path="/practice" component={Practice} />
             <Route path="/review" component={ReviewList} />
             <Route path="/review/:id">{({ id }) => <ReviewRoom sessionId={decodeURIComponent(id)} />}</Route>
             <Route path="/dogs" component={DogsScreen} />
             <Route path="/dogs/:id">{({ id }) => <DogScreen dogId={decodeURIComponent(id)} />}</Route>
             <Route path="/plan/:id">{({ id }) => <PlanScreen planId={decodeURIComponent(id)} />}</Route>
+            <Route path="/progress" component={ProgressScreen} />
             <Route path="/sound" component={SoundCheck} />
             <Route path="/settings" component={SettingsScreen} />
             <Route component={Home} />
@@ -114,7 +118,8 @@ let arrivals = 0;
 const PLACES = [
   ['/', 'Dogs'],
   ['/review', 'Review'],
-  ['/sound', 'Sound check'],
+  // The sound check is done once and then seldom: home and settings lead to it.
+  ['/progress', 'Progress'],
   ['/settings', 'Settings'],
 ] as const;
 

@@ -36,7 +36,9 @@ export function Home() {
       {dogs.map((dog) => (
         <DogPlans key={dog.id} dog={dog} />
       ))}
-      {taught ? null : (
+      {taught ? (
+        <Link href="/sound">Sound check</Link>
+      ) : (
         <p>
           It does not know your voice yet: practise by buttons and keys now, or{' '}
           <Link href="/sound">teach it your three words</Link> (two minutes).

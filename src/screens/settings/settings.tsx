@@ -55,6 +55,9 @@ function Cues() {
   const { saveSettings, hearSound } = useIntents();
   return (
     <section className="stack">
+      <Link href="/sound" className="button">
+        Sound check
+      </Link>
       <h2>Beats and calls</h2>
       <fieldset className={css.choices}>
         <legend className="hidden-but-read">How cues reach you</legend>

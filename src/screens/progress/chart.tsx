@@ -1,0 +1,88 @@
+/** The frame of every chart: a sentence of finding, the picture, what was picked, the same as a table, and the three files. */
+import { type ReactNode, type RefObject, useLayoutEffect, useRef } from 'react';
+import css from './chart.module.css';
+import { SaveChart } from './save-chart.tsx';
+import { SheetTable } from './sheet-table.tsx';
+import type { Sheet } from './sheets.ts';
+
+/** The scale on the left, which stays while the plot is scrolled. */
+const AXIS_PX = 60;
+
+export interface ChartProps {
+  readonly title: string;
+  readonly finding: string;
+  /** How it is read: what the shapes mean. */
+  readonly reading: string;
+  readonly axis: ReactNode;
+  /** On the screen, where points can be picked. */
+  readonly plot: ReactNode;
+  readonly widthPx: number;
+  /** On paper and in files. */
+  readonly paper: ReactNode;
+  readonly paperWidthPx: number;
+  readonly heightPx: number;
+  readonly told: ReactNode;
+  readonly sheet: Sheet;
+  readonly fileName: string;
+  readonly children?: ReactNode;
+}
+
+export function Chart(props: ChartProps) {
+  const { title, finding, reading, axis, plot, widthPx, heightPx, told, sheet, children } = props;
+  const box = useNewestInView(widthPx);
+  const paper = useRef<SVGSVGElement>(null);
+  return (
+    <section className={css.chart} aria-label={title}>
+      <h2>{title}</h2>
+      <p>{finding}</p>
+      {children}
+      <div className={css.screen}>
+        <svg className={css.axis} {...sizeOf(AXIS_PX, heightPx)} aria-hidden="true">
+          {axis}
+        </svg>
+        <div className={css.scroll} ref={box}>
+          {/* biome-ignore lint/a11y/useSemanticElements: a picture is no fieldset. */}
+          <svg className={css.plot} role="group" aria-label={`${title}. ${finding}`} {...sizeOf(widthPx, heightPx)}>
+            {plot}
+          </svg>
+        </div>
+      </div>
+      <PaperChart {...props} box={paper} />
+      <p className="soft small">{reading}</p>
+      <p className={css.told} aria-live="polite">
+        {told}
+      </p>
+      <details className={css.table}>
+        <summary className={css.summary}>
+          The same as a table, {sheet.rows.length === 1 ? '1 row' : `${sheet.rows.length} rows`}
+        </summary>
+        <SheetTable sheet={sheet} caption={title} />
+      </details>
+      <SaveChart name={props.fileName} sheet={sheet} picture={paper} />
+    </section>
+  );
+}
+
+function PaperChart({ axis, paper, paperWidthPx, heightPx, box }: ChartProps & { box: RefObject<SVGSVGElement | null> }) {
+  const width = AXIS_PX + paperWidthPx;
+  return (
+    <svg ref={box} className={css.paper} width={width} height={heightPx} viewBox={`0 0 ${width} ${heightPx}`} aria-hidden="true">
+      {axis}
+      <g transform={`translate(${AXIS_PX})`}>{paper}</g>
+    </svg>
+  );
+}
+
+/** In rem: the picture grows with the text. */
+function sizeOf(widthPx: number, heightPx: number) {
+  return { width: `${widthPx / 16}rem`, height: `${heightPx / 16}rem`, viewBox: `0 0 ${widthPx} ${heightPx}` };
+}
+
+function useNewestInView(widthPx: number) {
+  const box = useRef<HTMLDivElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a wider picture has something newer to show.
+  useLayoutEffect(() => {
+    if (box.current) box.current.scrollLeft = box.current.scrollWidth;
+  }, [widthPx]);
+  return box;
+}

@@ -1,0 +1,48 @@
+/** Hands a chart out as a picture (SVG or PNG, always on light paper) or as its rows (CSV). */
+import type { RefObject } from 'react';
+import { csvOf } from '../../core/progress/csv.ts';
+import { useIntents } from '../app-context.tsx';
+import { saveFile } from '../parts/save-file.ts';
+import { pngOf, svgText } from './picture-file.ts';
+import type { Sheet } from './sheets.ts';
+
+interface SaveChartProps {
+  readonly name: string;
+  readonly sheet: Sheet;
+  /** Left out where the table is the picture. */
+  readonly picture?: RefObject<SVGSVGElement | null>;
+}
+
+/** Spreadsheets read UTF-8 only behind a byte order mark. */
+const BYTE_ORDER_MARK = '\uFEFF';
+
+export function SaveChart({ name, sheet, picture }: SaveChartProps) {
+  const { after } = useIntents();
+  const save = (ending: string, content: BlobPart, type: string) =>
+    void saveFile({ name: `${name}.${ending}`, content, type }, after);
+  const savePng = async (svg: SVGSVGElement) => {
+    const png = await pngOf(svg);
+    if (png) save('png', png, 'image/png');
+  };
+  const withPicture = (work: (svg: SVGSVGElement) => void) => () => {
+    if (picture?.current) work(picture.current);
+  };
+  return (
+    <div className="row" data-save>
+      <span className="soft small">Save as</span>
+      {picture ? (
+        <>
+          <button type="button" onClick={withPicture((svg) => save('svg', svgText(svg), 'image/svg+xml'))}>
+            SVG
+          </button>
+          <button type="button" onClick={withPicture((svg) => void savePng(svg))}>
+            PNG
+          </button>
+        </>
+      ) : null}
+      <button type="button" onClick={() => save('csv', BYTE_ORDER_MARK + csvOf(sheet.head, sheet.rows), 'text/csv')}>
+        CSV
+      </button>
+    </div>
+  );
+}

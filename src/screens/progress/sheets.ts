@@ -1,0 +1,60 @@
+/** Lays what a chart draws out as rows: the table under it and its CSV are these. */
+import type { CalendarWeek } from '../../core/progress/calendar.ts';
+import { isoDay, mondayOf } from '../../core/progress/day.ts';
+import type { Grid } from '../../core/progress/mastery.ts';
+import type { Point } from '../../core/progress/series.ts';
+import type { HoldWeek } from '../../core/progress/weeks.ts';
+import { sayCell, sayChanges, sayColumn, sayMedian, sayStanding } from './words.ts';
+
+export type SheetCell = string | number | null;
+
+export interface Sheet {
+  readonly head: readonly string[];
+  readonly rows: readonly (readonly SheetCell[])[];
+}
+
+const rounded = (x: number): number => Math.round(100 * x) / 100;
+
+export function keptSheet(points: readonly Point[]): Sheet {
+  const head = ['session', 'day', 'kept', 'trials', 'from', 'to', 'step', 'place', 'with', 'rule', 'plan', 'new here'];
+  const rows = points.map(({ n, day, kept, of, interval, under, changes }) => [
+    ...[n, isoDay(day), kept, of, interval && rounded(interval.lower), interval && rounded(interval.upper)],
+    ...[under.step, under.place, under.handler, under.rule, under.plan, sayChanges(changes)],
+  ]);
+  return { head, rows };
+}
+
+export function rateSheet(points: readonly Point[]): Sheet {
+  const head = ['session', 'day', 'kept', 'lifted', 'minutes', 'kept a minute', 'lifted a minute', 'new here'];
+  const rows = points.map(({ n, day, kept, of, spanS, perMinute, changes }) => [
+    ...[n, isoDay(day), kept, of - kept, rounded(spanS / 60)],
+    ...[perMinute && rounded(perMinute.kept), perMinute && rounded(perMinute.lifted), sayChanges(changes)],
+  ]);
+  return { head, rows };
+}
+
+/** One row for each fall of each curve; a week without a lift is one row. */
+export function holdSheet(weeks: readonly HoldWeek[]): Sheet {
+  const head = ['week of', 'sessions', 'holds', 'lifts', 'median', 'after, s', 'still down, share', 'holds watched'];
+  const rows = weeks.flatMap((week) => {
+    const common = [isoDay(mondayOf(week.week)), week.sessions, week.holds, week.lifts, sayMedian(week)];
+    const { drops, longestS } = week.curve;
+    if (drops.length === 0) return [[...common, longestS, 1, week.holds]];
+    return drops.map(({ atS, survival, atRisk }) => [...common, atS, rounded(survival), atRisk]);
+  });
+  return { head, rows };
+}
+
+export function calendarSheet(weeks: readonly CalendarWeek[]): Sheet {
+  const rows = weeks.flatMap(({ days }) =>
+    days
+      .filter(({ isAhead }) => !isAhead)
+      .map(({ day, sessions, trials }) => [isoDay(day), sessions === 0 ? 'rest' : 'practice', sessions, trials]),
+  );
+  return { head: ['day', 'what', 'sessions', 'trials'], rows };
+}
+
+export function gridSheet({ columns, rows }: Grid): Sheet {
+  const head = ['step', 'over all', ...columns.map(sayColumn)];
+  return { head, rows: rows.map(({ title, standing, cells }) => [title, sayStanding(standing), ...cells.map(sayCell)]) };
+}

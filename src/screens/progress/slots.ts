@@ -1,0 +1,99 @@
+/** Gives every session its place along: one slot each, a wider one where nothing is joined, and room for the names of what changed. */
+import { line } from 'd3-shape';
+import { sayDayShort } from '../../core/progress/day.ts';
+import { type Change, type Point, stretchesOf } from '../../core/progress/series.ts';
+import { sayChanges } from './words.ts';
+
+export interface PhaseLine {
+  readonly xPx: number;
+  readonly label: string;
+  /** The line of words it is written in, 0 the highest; null: no room, the table says it. */
+  readonly row: number | null;
+  /** A gap is no new phase: nothing else changed, nothing is joined. */
+  readonly isGap: boolean;
+}
+
+export interface Slots {
+  /** [point]: middle of its slot. */
+  readonly xPx: readonly number[];
+  readonly lines: readonly PhaseLine[];
+  readonly dates: readonly { readonly xPx: number; readonly text: string }[];
+  readonly widthPx: number;
+}
+
+/** On the screen a slot is a target of 24 px (WCAG 2.2, 2.5.8); on paper nobody taps. */
+export const SLOT_PX = { screen: 24, paper: 15 } as const;
+export type Medium = keyof typeof SLOT_PX;
+
+/** Rows of words above the plot. */
+export const LABEL_ROWS = 3;
+export const LABEL_ROW_PX = 18;
+/** A letter at 14 px, on the wide side. */
+const LETTER_PX = 7.6;
+const LONGEST_LABEL = 26;
+const DATE_PX = 58;
+
+export function layoutSlots(points: readonly Point[], medium: Medium): Slots {
+  const slotPx = SLOT_PX[medium];
+  const xPx: number[] = [];
+  const marked: { xPx: number; changes: readonly Change[] }[] = [];
+  let atPx = slotPx;
+  points.forEach((point, nth) => {
+    if (nth > 0 && point.changes.length > 0) {
+      atPx += slotPx;
+      marked.push({ xPx: atPx - slotPx, changes: point.changes });
+    }
+    xPx.push(atPx);
+    atPx += slotPx;
+  });
+  const lines = placeLabels(labelled(points, marked));
+  const lastLabelPx = Math.max(0, ...lines.map((line) => (line.row === null ? 0 : line.xPx + lengthPx(line.label))));
+  return { xPx, lines, dates: datesOf(points, xPx), widthPx: Math.max(atPx, lastLabelPx + 6) };
+}
+
+/** The first phase has a name too. */
+function labelled(points: readonly Point[], marked: readonly { xPx: number; changes: readonly Change[] }[]): PhaseLine[] {
+  const [first] = points;
+  if (!first) return [];
+  const begin: Change[] = [{ kind: 'step', to: first.under.step }];
+  if (first.under.place) begin.push({ kind: 'place', to: first.under.place });
+  return [{ xPx: 0, changes: begin }, ...marked].map(({ xPx, changes }) => ({
+    ...{ xPx, row: null, label: shorten(sayChanges(changes)) },
+    isGap: changes.every(({ kind }) => kind === 'gap'),
+  }));
+}
+
+function shorten(label: string): string {
+  return label.length <= LONGEST_LABEL ? label : `${label.slice(0, LONGEST_LABEL - 1).trimEnd()}…`;
+}
+
+const lengthPx = (label: string): number => 5 + LETTER_PX * label.length;
+
+/** Each into the highest row that is free there. */
+function placeLabels(lines: readonly PhaseLine[]): readonly PhaseLine[] {
+  const freeFromPx = Array.from({ length: LABEL_ROWS }, () => 0);
+  return lines.map((line) => {
+    const row = freeFromPx.findIndex((px) => px <= line.xPx);
+    if (row < 0) return line;
+    freeFromPx[row] = line.xPx + lengthPx(line.label) + 4;
+    return { ...line, row };
+  });
+}
+
+function datesOf(points: readonly Point[], xPx: readonly number[]): Slots['dates'] {
+  const dates: { xPx: number; text: string }[] = [];
+  points.forEach(({ day }, nth) => {
+    const x = xPx[nth] as number;
+    const before = dates.at(-1);
+    if (!before || x - before.xPx >= DATE_PX) dates.push({ xPx: x, text: sayDayShort(day) });
+  });
+  return dates;
+}
+
+/** Lines within stretches: across a change or a gap nothing is joined, and a point that stands alone needs no line. */
+export function joined(points: readonly Point[], { xPx }: Slots, yOf: (point: Point) => number): string {
+  const xOf = new Map(points.map((point, nth) => [point, xPx[nth] as number]));
+  const draw = line<Point>((point) => xOf.get(point) as number, yOf);
+  const stretches = stretchesOf(points).filter((stretch) => stretch.length > 1);
+  return stretches.map((stretch) => draw(stretch)).join('');
+}

@@ -14,8 +14,7 @@ import { EAR_OFF } from '../ears/ear-state.ts';
 import type { Change } from '../ears/enrolled.ts';
 import type { SayingProblem } from '../ears/platform-words.ts';
 import type { AppState } from './app-state.ts';
-import { eraseDog, eraseEverything, exportAll, exportSession, type Looked, lookAtImport, type SavedFile } from './backup.ts';
-import { correct, redoCorrection, undoCorrection } from './correcting.ts';
+import type { Looked, SavedFile } from './backup.ts';
 import type { Lesson } from './learning.ts';
 import type { RecordingHeard, RecordingToHear } from './observing.ts';
 import { openRooms } from './open-rooms.ts';
@@ -159,6 +158,8 @@ const NOTHING: AppState = {
 };
 
 // Asked for in the review, the sound check and the settings alone: fetched then.
+const backup = () => import('./backup.ts');
+const correcting = () => import('./correcting.ts');
 const learning = () => import('./learning.ts');
 const observing = () => import('./observing.ts');
 const NOT_OPEN = { kind: 'failed', what: 'the app is not open' } as const;
@@ -188,9 +189,9 @@ export function createApp(parts: AppParts): App {
     say: (word) => rooms && sayByHand(rooms, word),
     finish: () => withRooms(finish, undefined),
     openReview: (sessionId) => withRooms((all) => openReview(all, sessionId), false),
-    correct: (correction) => withRooms((all) => correct(all, correction), 'The app is not open.'),
-    undoCorrection: () => withRooms(undoCorrection, undefined),
-    redoCorrection: () => withRooms(redoCorrection, undefined),
+    correct: (correction) => withRooms(async (all) => (await correcting()).correct(all, correction), 'The app is not open.'),
+    undoCorrection: () => withRooms(async (all) => (await correcting()).undoCorrection(all), undefined),
+    redoCorrection: () => withRooms(async (all) => (await correcting()).redoCorrection(all), undefined),
     lookAtLesson: () => withRooms(async (all) => (await learning()).lookAtLesson(all), null),
     learn: () => withRooms(async (all) => (await learning()).learn(all), null),
     unlearn: () => withRooms(async (all) => (await learning()).unlearn(all), undefined),
@@ -228,11 +229,12 @@ export function createApp(parts: AppParts): App {
     hearFile: (file) => withRooms(async (all) => (await observing()).hearFile(all, file), NOT_OPEN),
     watchKeys: (onWord) => (rooms ? watchKeys(rooms, onWord) : () => {}),
     tryWritingAgain: () => withRooms(({ writer }) => writer.tryAgain().then(() => undefined), undefined),
-    exportAll: () => withRooms(exportAll, null),
-    exportSession: (sessionId) => withRooms((all) => exportSession(all, sessionId), null),
-    lookAtImport: (text) => withRooms((all) => lookAtImport(all, text), { ok: false, why: 'The app is not open.' }),
-    eraseDog: (dogId) => withRooms((all) => eraseDog(all, dogId), 'The app is not open.'),
-    eraseEverything: () => withRooms(eraseEverything, 'The app is not open.'),
+    exportAll: () => withRooms(async (all) => (await backup()).exportAll(all), null),
+    exportSession: (sessionId) => withRooms(async (all) => (await backup()).exportSession(all, sessionId), null),
+    lookAtImport: (text) =>
+      withRooms(async (all) => (await backup()).lookAtImport(all, text), { ok: false, why: 'The app is not open.' }),
+    eraseDog: (dogId) => withRooms(async (all) => (await backup()).eraseDog(all, dogId), 'The app is not open.'),
+    eraseEverything: () => withRooms(async (all) => (await backup()).eraseEverything(all), 'The app is not open.'),
     sessionS: () => rooms?.practice.sessionS() ?? 0,
     newId: parts.wall.newId,
     checkSayings,

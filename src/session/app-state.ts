@@ -67,3 +67,4 @@ export type { Enrolled } from '../ears/enrolled.ts';
 export type { CaughtTake, EarLevel } from '../ears/messages.ts';
 export type { SessionHead } from '../store/event-store.ts';
 export type { StoreProblem } from '../store/problem.ts';
+export type { RecordingHeard } from './observing.ts';

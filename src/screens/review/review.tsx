@@ -17,6 +17,7 @@ import { Corrections } from './corrections.tsx';
 import { Detail, type DetailProps } from './detail.tsx';
 import { Empty } from './empty.tsx';
 import { Next } from './next.tsx';
+import { Notes } from './notes.tsx';
 import css from './review.module.css';
 import { UnsureStretches } from './unsure.tsx';
 import { usePicked } from './use-picked.ts';
@@ -128,6 +129,7 @@ function Session({ state, correcting, after }: SessionProps) {
       <div className={css.columns}>
         <div className={css.words}>
           <Calls calls={calls} steps={state.standing.steps} />
+          {correcting ? <Notes session={correcting.session} /> : null}
           {correcting ? <UnsureStretches correcting={correcting} /> : null}
           <Grounds summary={summary} />
         </div>

@@ -46,6 +46,8 @@ function Kept({ heard }: { heard: SessionState }) {
 
 const finding = () => screen.getByRole('region', { name: 'What happened' }).textContent ?? '';
 const putRight = () => screen.getByRole('region', { name: 'What was put right' });
+const told = () =>
+  [...document.querySelectorAll('[role=status]')].map(({ textContent }) => textContent?.replaceAll('\u00a0', ' ')).join(' ');
 const seconds = 'It began, in seconds of the session';
 const pick = (rep: number) => fireEvent.click(screen.getByRole('button', { name: new RegExp(`^Rep ${rep},`) }));
 const panel = (rep: number) => within(screen.getByRole('region', { name: `Put rep ${rep} right` }));
@@ -78,6 +80,8 @@ test('where the rule would have called otherwise, both calls are told', async ()
     press(panel(rep), 'Do not count it');
     await waitFor(() => panel(rep).getByText('No trial: the door bell'));
   }
+  const notes = screen.getByRole('heading', { name: 'Your notes' }).parentElement?.textContent;
+  expect(notes).toBe('Your notesrep 11No trial: the door bellrep 12No trial: the door bell');
   expect(screen.getByRole('region', { name: 'What was put right' }).textContent).toMatch(
     /After rep 12 it called .+; put right, it would have called nothing\./,
   );
@@ -114,8 +118,7 @@ test('a rep that was put right is marked in the picture and in the table, and te
   press(panel(11), 'It was mark', 1);
   const bar = await screen.findByRole('button', { name: /Put right\./ });
   expect(bar.getAttribute('aria-label')).toMatch(/^Rep 11,/);
-  const told = () => [...document.querySelectorAll('[role=status]')].map(({ textContent }) => textContent).join(' ');
-  expect(told().replaceAll('\u00a0', ' ')).toContain('Put right. As heard: lifted, held 2.0 s.');
+  expect(told()).toContain('Put right. As heard: lifted, held 2.0 s.');
   const rows = screen.getAllByRole('row', { hidden: true }).filter(({ textContent }) => textContent?.includes('(put right)'));
   expect(rows).toHaveLength(1);
   // To say that the ear was right puts nothing right.
@@ -128,7 +131,6 @@ test('a rep that was put right is marked in the picture and in the table, and te
 test('the end of a hold is moved, by a nudge and by a number, and its rep stays open', async () => {
   render(<Kept heard={wholeSession()} />);
   pick(11);
-  const told = () => screen.getAllByRole('status').at(-1)?.textContent?.replaceAll('\u00a0', ' ') ?? '';
   for (const heldS of ['1.9', '1.8', '1.7']) {
     press(panel(11), '0.1 s earlier', 1);
     await waitFor(() => expect(told()).toContain(`held ${heldS} s of 4 s`));
@@ -146,7 +148,7 @@ test('a mark that was no word: the rep goes on to the end of the next, and undo 
   pick(4);
   press(panel(4), 'Not a word', 1);
   await waitFor(() => expect(reps()).toBe(before - 1));
-  expect(screen.getAllByRole('status').at(-1)?.textContent).toContain('Hold was said again once');
+  expect(told()).toContain('Hold was said again once');
   fireEvent.click(within(putRight()).getByRole('button', { name: 'Undo' }));
   await waitFor(() => expect(reps()).toBe(before));
 });

@@ -185,11 +185,16 @@ export function nextToTry(grid: Grid, today: Day): NextTry {
 /** The easiest step that is good somewhere and was never tried in a place (or with a person) known from others. One thing new at a time. */
 function neverTried({ rows, columns }: Grid, isNew: 'place' | 'handler'): NextTry | null {
   const same = isNew === 'place' ? 'handler' : 'place';
-  for (const { title, cells } of rows) {
+  for (const [row, { title, cells }] of rows.entries()) {
     const met = columns.filter((_, nth) => isMet(cells[nth]));
     const been = new Set(columns.filter((_, nth) => cells[nth]?.kind === 'tried').map((column) => column[isNew]));
     const at = columns.find(
-      (column, nth) => cells[nth]?.kind === 'never' && !been.has(column[isNew]) && met.some((one) => one[same] === column[same]),
+      (column, nth) =>
+        cells[nth]?.kind === 'never' &&
+        !been.has(column[isNew]) &&
+        met.some((one) => one[same] === column[same]) &&
+        // What is harder goes well there already.
+        !rows.slice(row + 1).some((harder) => isMet(harder.cells[nth])),
     );
     if (at) return { kind: 'try-here', title, isNew, at };
   }

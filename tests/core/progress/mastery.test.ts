@@ -87,8 +87,13 @@ describe('the next best thing to try', () => {
   test('before any session: begin', () => expect(next()).toEqual({ kind: 'begin' }));
 
   test('the easiest step that is good here, in the place where it was never tried', () =>
-    expect(next(good(1, 'b'), good(2, 'a'), good(3, 'c', { place: 'garden' }))).toEqual({
-      ...{ kind: 'try-here', title: 'a', isNew: 'place', at: { place: 'garden', handler: 'Kim' } },
+    expect(next(good(1, 'c'), good(2, 'b'), good(3, 'a'), good(4, 'a', { place: 'garden' }))).toEqual({
+      ...{ kind: 'try-here', title: 'b', isNew: 'place', at: { place: 'garden', handler: 'Kim' } },
+    }));
+
+  test('not where something harder goes well already', () =>
+    expect(next(good(1, 'a'), good(2, 'b', { place: 'garden' }))).toEqual({
+      ...{ kind: 'try-here', title: 'b', isNew: 'place', at: { place: 'kitchen', handler: 'Kim' } },
     }));
 
   test('one thing new at a time: a new place with a new person is not advised', () =>
@@ -106,4 +111,11 @@ describe('the next best thing to try', () => {
 
   test('else the step that is under way, not one that was left behind', () =>
     expect(next(digest(1, on('a', 5, 10)), digest(2, on('b', 5, 10)))).toEqual({ kind: 'go-on', title: 'b' }));
+});
+
+test('an easy step is not sent to a place where a harder one was done already', () => {
+  const home = [digest(1, on('a', 9, 10)), digest(2, on('b', 9, 10)), digest(3, on('c', 9, 10))];
+  const garden = { place: 'garden' };
+  const never = nextToTry(gridOf([...home, digest(4, on('b', 9, 10), garden)], LADDER), 5);
+  expect(never).toMatchObject({ kind: 'try-here', title: 'c', at: { place: 'garden' } });
 });

@@ -39,9 +39,16 @@ export interface Comparison {
   readonly onlySecond: readonly string[];
 }
 
-export function compare(first: readonly SessionDigest[], second: readonly SessionDigest[]): Comparison {
+/** @param ladder ids of steps in the order in which they are listed; those that it lacks come last. */
+export function compare(
+  first: readonly SessionDigest[],
+  second: readonly SessionDigest[],
+  ladder: readonly string[] = [],
+): Comparison {
   const [one, two] = [countsByStep(first), countsByStep(second)];
-  const both = [...one].filter(([id]) => two.has(id));
+  const place = new Map(ladder.map((id, nth) => [id, nth]));
+  const placeOf = (id: string) => place.get(id) ?? ladder.length;
+  const both = [...one].filter(([id]) => two.has(id)).toSorted(([a], [b]) => placeOf(a) - placeOf(b));
   const steps = both.map(([id, { title, counts }]) => beside(id, title, counts, two.get(id)?.counts ?? NONE));
   const onlyIn = (here: ByStep, there: ByStep) => [...here].filter(([id]) => !there.has(id)).map(([, { title }]) => title);
   return {

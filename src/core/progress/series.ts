@@ -66,9 +66,13 @@ function conditionsOf({ steps, planTitle, rule, place, handler }: SessionDigest)
   return { plan: planTitle, step: mainStep(steps)?.title ?? '', rule, place, handler };
 }
 
+const trialsOn = ({ kept, lifted }: StepDigest): number => kept + lifted;
+
 function mainStep(steps: readonly StepDigest[]): StepDigest | undefined {
-  const trials = (step: StepDigest) => step.kept + step.lifted;
-  return steps.reduce<StepDigest | undefined>((most, step) => (!most || trials(step) >= trials(most) ? step : most), undefined);
+  return steps.reduce<StepDigest | undefined>(
+    (most, step) => (!most || trialsOn(step) >= trialsOn(most) ? step : most),
+    undefined,
+  );
 }
 
 function changesBetween(before: Point, day: Day, under: Point['under']): readonly Change[] {

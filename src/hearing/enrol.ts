@@ -11,8 +11,9 @@ import type { Model, OwnedTemplate } from './model.ts';
 import type { Owner } from './score.ts';
 import { unpack } from './stretch.ts';
 import { type CutTake, cutTake, type Take, type TakeFault, type TakeReport } from './take.ts';
-import { END_LAG_S, ROOMS_DB, START_LAG_S, type Staged, stage } from './template.ts';
+import { END_LAG_S, LOUD_ROOM_DB, ROOMS_DB, START_LAG_S, type Staged, stage } from './template.ts';
 import type { NetworkWeights } from './weights/shape.ts';
+import { fitWhitening, type InRooms } from './whitening.ts';
 
 export type { Model, Take, WordForecast };
 
@@ -55,6 +56,9 @@ export interface EnrolOptions {
 
 /** Faults with which a take is of no use; the others are told and the take is kept. */
 const UNUSABLE: readonly TakeFault[] = ['not-finite', 'bad-rate', 'too-short', 'too-long', 'too-quiet'];
+
+/** The loud room's noise is another than that of the rooms before it. */
+const LOUD_SEED = 100_001;
 
 interface Cut extends Owner, CutTake {}
 interface StagedTake extends Owner {
@@ -122,6 +126,14 @@ function onTaughtTakes(forecast: readonly WordForecast[], { words }: Teaching): 
   }));
 }
 
+/** Every taught take in its rooms and in a loud one besides: what differs between these rooms is not the word. */
+function inRooms(taught: readonly StagedTake[], cuts: readonly Cut[], weights: NetworkWeights | undefined): InRooms[] {
+  return taught.map(({ word, rooms }, i) => {
+    const loud = stage(featureFor(weights), (cuts[i] as Cut).speech, LOUD_ROOM_DB, LOUD_SEED + i);
+    return { word, rooms: [...rooms, loud].map(({ rows, from, to }) => rows.slice(from, to)) };
+  });
+}
+
 const meanOf = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0) / Math.max(1, values.length);
 
 export function enrol(teaching: Teaching, options: EnrolOptions = {}): Enrolment {
@@ -138,10 +150,14 @@ export function enrol(teaching: Teaching, options: EnrolOptions = {}): Enrolment
     rooms: ROOMS_DB.map((snrDb, room) => stage(featureFor(options.weights), cut.speech, snrDb, 1 + i * ROOMS_DB.length + room)),
   }));
   const staged = [...taughtTakes, ...learnedTakes(sorted.spoken, feature)];
-  const normaliser = fitNormaliser(
+  const plain = fitNormaliser(
     staged.flatMap((s) => s.rooms.flatMap((room) => room.rows)),
     feature.dims,
   );
+  const normaliser: Normaliser =
+    feature.kind === 'fused'
+      ? { ...plain, whitening: fitWhitening(inRooms(taughtTakes, good, options.weights), plain, feature.parts) }
+      : plain;
   const words = Object.keys(sorted.spoken.words);
   const ground: Ground = {
     words,

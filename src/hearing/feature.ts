@@ -26,6 +26,8 @@ export interface Feature {
 export interface Normaliser {
   readonly mean: Float32Array;
   readonly spread: Float32Array;
+  /** For each part the lower triangle, row by row, that evens out what differs within a word (see whitening.ts); absent: nothing is evened out. */
+  readonly whitening?: readonly Float32Array[];
 }
 
 /** Keeps a dimension that never moves from being blown up. */
@@ -42,7 +44,16 @@ export function fitNormaliser(vectors: readonly Float32Array[], dims: number): N
   return { mean, spread };
 }
 
-/** Normalises `vector` in place at `into[at...]`: every dimension to mean 0 and spread 1, then every part to length 1. */
+/** Solves L y = x in place for `into[at...at + dims)`, with L the lower triangle row by row. */
+function evenOut(lower: Float32Array, into: Float32Array, at: number, dims: number): void {
+  for (let i = 0, l = 0; i < dims; i++) {
+    let sum = into[at + i] as number;
+    for (let j = 0; j < i; j++, l++) sum -= (lower[l] as number) * (into[at + j] as number);
+    into[at + i] = sum / (lower[l++] as number);
+  }
+}
+
+/** Normalises `vector` into `into[at...]`: every dimension to mean 0 and spread 1, evened out where that was learnt, then every part to length 1. */
 export function normalise(
   vector: Float32Array,
   normaliser: Normaliser,
@@ -50,16 +61,17 @@ export function normalise(
   into: Float32Array,
   at: number,
 ): void {
-  let d = 0;
-  for (const part of parts) {
-    const from = d;
+  let from = 0;
+  for (let p = 0; p < parts.length; p++) {
+    const { dims } = parts[p] as Part;
+    for (let d = from; d < from + dims; d++)
+      into[at + d] = ((vector[d] as number) - (normaliser.mean[d] as number)) / (normaliser.spread[d] as number);
+    const lower = normaliser.whitening?.[p];
+    if (lower) evenOut(lower, into, at + from, dims);
     let power = 0;
-    for (; d < from + part.dims; d++) {
-      const value = ((vector[d] as number) - (normaliser.mean[d] as number)) / (normaliser.spread[d] as number);
-      into[at + d] = value;
-      power += value * value;
-    }
+    for (let d = from; d < from + dims; d++) power += (into[at + d] as number) ** 2;
     const scale = power > 0 ? 1 / Math.sqrt(power) : 0;
-    for (let i = from; i < d; i++) into[at + i] = (into[at + i] as number) * scale;
+    for (let d = from; d < from + dims; d++) into[at + d] = (into[at + d] as number) * scale;
+    from += dims;
   }
 }

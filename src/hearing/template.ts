@@ -6,6 +6,8 @@ import { pinkNoise } from './room-noise.ts';
 
 /** Speech over noise of the imagined rooms, dB. Two rooms beat one by far on composed sessions (see tests/bench/ear.md). */
 export const ROOMS_DB: readonly number[] = [25, 10];
+/** A third room, too loud for templates, that only shows what noise does to a word. */
+export const LOUD_ROOM_DB = 5;
 /** Noise alone before and after the word, s: the network looks back .76 s, mostly at its later part. */
 const BEFORE_S = 0.5;
 const AFTER_S = 0.3;

@@ -109,7 +109,8 @@ test('the table tells the same as the picture, row by bar', () => {
     expect(rows.map(told)).toEqual(bars);
     unmount();
   }
-});
+  // Five hundred rows are slow to find in a simulated page.
+}, 30_000);
 
 function told(row: HTMLElement): readonly (string | undefined)[] {
   const [step, held, outcome] = [...row.querySelectorAll('td')].map(({ textContent }) => textContent?.replaceAll('\u00a0', ' '));
@@ -130,6 +131,26 @@ test('the key names every shape', () => {
   render(<Key />);
   const names = screen.getAllByRole('listitem').map(({ textContent }) => textContent);
   expect(names).toEqual(['kept', 'lifted', 'short', 'not a trial', 'warm-up', 'call']);
+});
+
+test('the key of a session explains the flags that it shows, each once, and the ring where there is one', () => {
+  render(<Key calls={callsInOrder(wholeSession())} hasPutRight />);
+  const names = screen.getAllByRole('listitem').map(({ textContent }) => textContent);
+  expect(names.slice(5)).toEqual(['silent, or at your word', 'a step', 'half a step', 'rest', 'put right']);
+});
+
+test('a picture that opens at its start is entered there', () => {
+  const { reps, standing } = wholeSession();
+  render(<Stairs reps={reps} steps={standing.steps} from="start" onPick={() => {}} />);
+  const stops = screen.getAllByRole('button').filter((item) => item.getAttribute('tabindex') === '0');
+  expect(stops.map((item) => item.getAttribute('aria-label'))).toEqual(['Rep 1, warm-up, Lie flat 2 s. Kept, held 2.5 s.']);
+});
+
+test('a rep that was put right says so, and has a ring under its bar', () => {
+  const { reps, standing } = wholeSession();
+  render(<Stairs reps={reps} steps={standing.steps} putRight={new Set([3])} onPick={() => {}} />);
+  const marked = screen.getAllByRole('button').filter((item) => item.querySelector('circle'));
+  expect(marked.map((item) => item.getAttribute('aria-label'))).toEqual(['Rep 3, Lie flat 3 s. Kept, held 3.5 s. Put right.']);
 });
 
 test('an empty picture is a picture', () => {

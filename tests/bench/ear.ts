@@ -2,7 +2,10 @@
  * Measures the ear on composed sessions: recall, false accepts by kind, reps, decision time, cost.
  *
  *   npm run bench:ear -- [--speakers jackson,nicolas,theo] [--seeds 1,2,3] [--snr 15] [--beats -10] [--takes 5] [--digits 257 | rotate]
- *                        [--no-talk] [--ear fused|cepstra] [--cli all|first|none] [--minutes 4] [--trace FILE]
+ *                        [--no-talk] [--ear fused|cepstra] [--cli all|first|none] [--minutes 4] [--trace FILE] [--grid]
+ *
+ * --seeds, --snr, --beats and --takes take lists; where any has more than one value a table has one line for each choice of the last three.
+ * --grid stands for seeds 1 to 10, 20, 15, 10 and 5 dB and beats at -10 and 0 dB: 240 sessions, hours of work.
  */
 import { execFileSync } from 'node:child_process';
 import { appendFileSync, existsSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
@@ -28,8 +31,10 @@ const { values: flags } = parseArgs({
     ear: { type: 'string', default: 'fused' },
     cli: { type: 'string', default: 'first' },
     trace: { type: 'string' },
+    grid: { type: 'boolean', default: false },
   },
 });
+if (flags.grid) Object.assign(flags, { seeds: '1,2,3,4,5,6,7,8,9,10', snr: '20,15,10,5', beats: '-10,0' });
 
 const here = dirname(fileURLToPath(import.meta.url));
 const repo = join(here, '../..');
@@ -43,6 +48,7 @@ interface Setting {
   readonly seed: number;
   readonly snrDb: string;
   readonly beatsDb: string;
+  readonly takes: string;
   readonly digits: string;
 }
 
@@ -55,15 +61,16 @@ interface Truth {
 function settings(): Setting[] {
   const list = (text: string): string[] => text.split(',');
   const speakers = list(flags.speakers);
-  return list(flags.beats).flatMap((beatsDb) =>
-    list(flags.snr).flatMap((snrDb) =>
-      speakers.flatMap((speaker, i) =>
-        list(flags.seeds).map((seed) => {
-          const digits =
-            flags.digits === 'rotate' ? (TRIPLES[(Number(seed) * speakers.length + i) % TRIPLES.length] as string) : flags.digits;
-          return { speaker, seed: Number(seed), snrDb, beatsDb, digits };
-        }),
-      ),
+  const conditions = list(flags.takes).flatMap((takes) =>
+    list(flags.beats).flatMap((beatsDb) => list(flags.snr).map((snrDb) => ({ takes, beatsDb, snrDb }))),
+  );
+  return conditions.flatMap((condition) =>
+    speakers.flatMap((speaker, i) =>
+      list(flags.seeds).map((seed) => {
+        const digits =
+          flags.digits === 'rotate' ? (TRIPLES[(Number(seed) * speakers.length + i) % TRIPLES.length] as string) : flags.digits;
+        return { ...condition, speaker, seed: Number(seed), digits };
+      }),
     ),
   );
 }
@@ -79,7 +86,7 @@ function compose(setting: Setting, out: string): void {
     `--snr=${setting.snrDb}`,
     `--beats=${setting.beatsDb}`,
   ];
-  const size = ['--enrol', flags.takes, '--minutes', flags.minutes, '--out', out];
+  const size = ['--enrol', setting.takes, '--minutes', flags.minutes, '--out', out];
   execFileSync(process.execPath, [join(speech, 'compose.mjs'), ...words, ...how, ...size]);
 }
 
@@ -143,6 +150,41 @@ function score(pairs: readonly string[]): string[] {
     .split('\n');
 }
 
+/** What one choice of takes, noise and beats gave, all its sessions together. */
+interface Group {
+  readonly pairs: string[];
+  readonly kinds: Kinds;
+  hours: number;
+  unsure: number;
+}
+
+const nameOf = ({ takes, snrDb, beatsDb }: Setting): string => `${takes} | ${snrDb} | ${beatsDb}`;
+
+/** The scorer's sum in columns; never-heard words of the same speaker apart. */
+function tableLine(name: string, { pairs, kinds, hours, unsure }: Group): string {
+  const sum = score(pairs).at(-1) ?? '';
+  const found = (pattern: RegExp): string => pattern.exec(sum)?.[1] ?? '?';
+  const never = kinds['same speaker, never heard'] ?? 0;
+  const columns = [
+    name,
+    `${pairs.length / 2}`,
+    found(/recall ([\d.]+)/),
+    `${found(/\((\d+) of/)} of ${found(/\(\d+ of (\d+)/)}`,
+    found(/false accepts \d+ \(([\d.]+)/),
+    (never / hours).toFixed(1),
+    `${kinds['swapped words'] ?? 0}`,
+    found(/reps right (\d+ of \d+)/),
+    (unsure / hours).toFixed(0),
+    `${found(/median (-?\d+)/)} / ${found(/p95 (-?\d+)/)}`,
+    found(/real-time factor ([\d.]+)/),
+  ];
+  return `| ${columns.join(' | ')} |`;
+}
+
+const TABLE_HEAD = `
+| takes | speech over noise, dB | beats, dB | sessions | recall | words | false accepts an hour | of them never-heard words | swapped | reps right | unsure an hour | decision median / p95, ms | real-time factor |
+|---|---|---|---|---|---|---|---|---|---|---|---|---|`;
+
 function bench(): void {
   if (!existsSync(join(speech, 'compose.mjs'))) {
     console.log(`skipped: the recordings are not at ${speech} (set STILLBEAT_SPEECH)`);
@@ -154,6 +196,7 @@ function bench(): void {
   const offered: Kinds = {};
   let hours = 0;
   let unsure = 0;
+  const groups = new Map<string, Group>();
   settings().forEach((setting, i) => {
     const folder = join(root, String(i));
     compose(setting, folder);
@@ -168,6 +211,12 @@ function bench(): void {
     hours += truth.lengthS / 3600;
     unsure += heard.unsure.length;
     pairs.push(...paths);
+    const group = groups.get(nameOf(setting)) ?? { pairs: [], kinds: {}, hours: 0, unsure: 0 };
+    groups.set(nameOf(setting), group);
+    group.pairs.push(...paths);
+    add(group.kinds, kinds);
+    group.hours += truth.lengthS / 3600;
+    group.unsure += heard.unsure.length;
     console.log(
       `${score(paths)[0]} · words ${setting.digits}, beats ${setting.beatsDb} dB · false: ${said(kinds)} · unsure ${heard.unsure.length}`,
     );
@@ -176,6 +225,7 @@ function bench(): void {
   console.log(`unsure: ${unsure} (${(unsure / hours).toFixed(0)} an hour)`);
   console.log(`stretches of other talk: ${said(offered)}`);
   console.log(score(pairs).at(-1));
+  if (groups.size > 1) console.log([TABLE_HEAD, ...[...groups].map(([name, group]) => tableLine(name, group))].join('\n'));
 }
 
 bench();

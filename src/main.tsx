@@ -3,9 +3,7 @@
 import { registerSW } from 'virtual:pwa-register';
 import { createRoot } from 'react-dom/client';
 import { DEMO_DOG, DEMO_PLAN } from '../demo/scenario.ts';
-import { decodeSound } from './audio/decode.ts';
 import { listenToKeys, nextKey } from './ears/keys.ts';
-import { createOwnWords } from './ears/own-words.ts';
 import { Rooms } from './screens/rooms.tsx';
 import { createApp } from './session/app.ts';
 import { reloadPage, watchErrors, watchPage } from './session/page.ts';
@@ -41,7 +39,7 @@ const app = createApp({
   },
   // The first screen is silent: what sounds is fetched after it.
   openRoom: async (events) => (await import('./audio/sound-room.ts')).openSoundRoom(events),
-  createEar: createOwnWords,
+  createEar: async (parts) => (await import('./ears/own-words.ts')).createOwnWords(parts),
   createPlatformEar: async (parts) => {
     const { browserRecogniser, createPlatformEar } = await import('./ears/platform.ts');
     return createPlatformEar({ ...parts, ...browserRecogniser() });
@@ -52,7 +50,7 @@ const app = createApp({
   reload: reloadPage,
   watchErrors,
   browser: navigator.userAgent,
-  decode: decodeSound,
+  decode: async (context, bytes) => (await import('./audio/decode.ts')).decodeSound(context, bytes),
   invented: { dog: DEMO_DOG, plan: DEMO_PLAN },
 });
 

@@ -17,25 +17,12 @@ import type { AppState } from './app-state.ts';
 import type { Looked, SavedFile } from './backup.ts';
 import type { Lesson } from './learning.ts';
 import type { RecordingHeard, RecordingToHear } from './observing.ts';
-import { openRooms } from './open-rooms.ts';
+import { openHome } from './open-home.ts';
 import { saveNamed, treatsGivenToday } from './people.ts';
 import type { Progress } from './progress.ts';
 import { openReview, readSession, startOf } from './read-back.ts';
 import { changesBetween, createReport, sayError } from './report.ts';
-import type { AppParts, Rooms } from './rooms.ts';
-import { finish, listenAgain, practise, sayByHand } from './run.ts';
-import {
-  addRecordings,
-  bind,
-  checkSayings,
-  forget,
-  hearSound,
-  leaveSoundCheck,
-  saveSettings,
-  teach,
-  teachAgain,
-  tryOut,
-} from './sound-check.ts';
+import type { AppParts, HomeRooms, Rooms } from './rooms.ts';
 import { watchKeys } from './watch-keys.ts';
 import type { LookedAtWords } from './words-file.ts';
 
@@ -166,6 +153,18 @@ const NOT_OPEN = { kind: 'failed', what: 'the app is not open' } as const;
 const wordsFile = () => import('./words-file.ts');
 const heardSounds = () => import('./heard-sounds.ts');
 
+/** What hears and sounds, and what is done with it: none of it is needed to draw the first screen. */
+async function openDoing(home: HomeRooms) {
+  const [{ furnish }, running, soundCheck] = await Promise.all([
+    import('./furnish.ts'),
+    import('./run.ts'),
+    import('./sound-check.ts'),
+  ]);
+  const rooms = await furnish(home);
+  return rooms && { rooms, does: { ...running, ...soundCheck } };
+}
+type Doing = NonNullable<Awaited<ReturnType<typeof openDoing>>>['does'];
+
 export function createApp(parts: AppParts): App {
   const use = create<AppState>()(() => NOTHING);
   const report = createReport(parts.wall, () => parts.browser);
@@ -173,22 +172,26 @@ export function createApp(parts: AppParts): App {
     for (const change of changesBetween(before, now)) report.note(change);
   });
   parts.watchErrors((error) => report.note(`not caught: ${sayError(error)}`));
-  const opened = openRooms(parts, use).catch((error: unknown) => {
+  const failed = (error: unknown) => {
     use.setState({ opening: { kind: 'failed', what: error instanceof Error ? error.message : String(error) } });
     return null;
-  });
-  const withRooms = <T>(work: (rooms: Rooms) => Promise<T>, otherwise: T): Promise<T> =>
-    opened.then((rooms) => (rooms ? work(rooms) : otherwise));
-  let rooms: Rooms | null = null;
+  };
+  const home = openHome(parts, use).catch(failed);
+  const opened = home.then((open) => open && openDoing(open)).catch(failed);
+  const withHome = <T>(work: (rooms: HomeRooms) => Promise<T>, otherwise: T): Promise<T> =>
+    home.then((rooms) => (rooms ? work(rooms) : otherwise));
+  const withRooms = <T>(work: (rooms: Rooms, does: Doing) => Promise<T>, otherwise: T): Promise<T> =>
+    opened.then((open) => (open ? work(open.rooms, open.does) : otherwise));
+  let now: Awaited<ReturnType<typeof openDoing>> = null;
   void opened.then((ready) => {
-    rooms = ready;
+    now = ready;
   });
   const intents: Intents = {
-    practise: (planId, sessionId) => withRooms((all) => practise(all, planId, sessionId), false),
-    listenAgain: () => withRooms(listenAgain, undefined),
-    say: (word) => rooms && sayByHand(rooms, word),
-    finish: () => withRooms(finish, undefined),
-    openReview: (sessionId) => withRooms((all) => openReview(all, sessionId), false),
+    practise: (planId, sessionId) => withRooms((all, does) => does.practise(all, planId, sessionId), false),
+    listenAgain: () => withRooms((all, does) => does.listenAgain(all), undefined),
+    say: (word) => now?.does.sayByHand(now.rooms, word),
+    finish: () => withRooms((all, does) => does.finish(all), undefined),
+    openReview: (sessionId) => withHome((all) => openReview(all, sessionId), false),
     correct: (correction) => withRooms(async (all) => (await correcting()).correct(all, correction), 'The app is not open.'),
     undoCorrection: () => withRooms(async (all) => (await correcting()).undoCorrection(all), undefined),
     redoCorrection: () => withRooms(async (all) => (await correcting()).redoCorrection(all), undefined),
@@ -202,45 +205,45 @@ export function createApp(parts: AppParts): App {
     playHeardSound: (eventId) => withRooms(async (all) => (await heardSounds()).playHeardSound(all, eventId), undefined),
     countSounds: () => withRooms(async (all) => (await heardSounds()).countSounds(all), 0),
     forgetSounds: () => withRooms(async (all) => (await heardSounds()).forgetSounds(all), false),
-    teach: (word, said) => withRooms((all) => teach(all, word, said), undefined),
+    teach: (word, said) => withRooms((all, does) => does.teach(all, word, said), undefined),
     stopTeaching: () => withRooms(({ teaching }) => teaching.stop(), undefined),
-    addRecordings: (word, said, files) => withRooms((all) => addRecordings(all, word, said, files), []),
-    forget: (eventId) => withRooms((all) => forget(all, eventId), undefined),
-    teachAgain: (take) => withRooms((all) => teachAgain(all, take), undefined),
-    tryOut: () => withRooms(tryOut, undefined),
-    closeEar: () => rooms?.ear.close(),
-    leaveSoundCheck: () => withRooms(leaveSoundCheck, undefined),
-    hearSound: (name) => withRooms((all) => hearSound(all, name), undefined),
-    saveSettings: (settings) => withRooms((all) => saveSettings(all, settings), undefined),
+    addRecordings: (word, said, files) => withRooms((all, does) => does.addRecordings(all, word, said, files), []),
+    forget: (eventId) => withRooms((all, does) => does.forget(all, eventId), undefined),
+    teachAgain: (take) => withRooms((all, does) => does.teachAgain(all, take), undefined),
+    tryOut: () => withRooms((all, does) => does.tryOut(all), undefined),
+    closeEar: () => now?.rooms.ear.close(),
+    leaveSoundCheck: () => withRooms((all, does) => does.leaveSoundCheck(all), undefined),
+    hearSound: (name) => withRooms((all, does) => does.hearSound(all, name), undefined),
+    saveSettings: (settings) => withRooms((all, does) => does.saveSettings(all, settings), undefined),
     bindNextKey: (word, done) =>
       parts.nextKey((key) => {
         done();
-        if (key !== null) void withRooms((all) => bind(all, key, word), undefined);
+        if (key !== null) void withRooms((all, does) => does.bind(all, key, word), undefined);
       }),
-    saveDog: (dog) => withRooms(({ keeper }) => keeper.keep({ type: 'dog-saved', body: dog }), undefined),
-    savePlan: (plan) => withRooms(({ keeper }) => keeper.keep({ type: 'plan-saved', body: plan }), undefined),
+    saveDog: (dog) => withHome(({ keeper }) => keeper.keep({ type: 'dog-saved', body: dog }), undefined),
+    savePlan: (plan) => withHome(({ keeper }) => keeper.keep({ type: 'plan-saved', body: plan }), undefined),
     saveNamed: (what, named) => withRooms((all) => saveNamed(all, what, named), undefined),
     treatsGivenToday: (dogId) => withRooms((all) => treatsGivenToday(all, dogId), 0),
     reload: parts.reload,
     report: report.text,
     noteBroken: (error) => report.note(`screen broke: ${sayError(error)}`),
-    readSession: (sessionId) => withRooms((all) => readSession(all, sessionId), null),
-    saveObservation: (body) => withRooms(({ keeper }) => keeper.keep({ type: 'observation-saved', body }), undefined),
+    readSession: (sessionId) => withHome((all) => readSession(all, sessionId), null),
+    saveObservation: (body) => withHome(({ keeper }) => keeper.keep({ type: 'observation-saved', body }), undefined),
     hearFile: (file) => withRooms(async (all) => (await observing()).hearFile(all, file), NOT_OPEN),
-    watchKeys: (onWord) => (rooms ? watchKeys(rooms, onWord) : () => {}),
-    tryWritingAgain: () => withRooms(({ writer }) => writer.tryAgain().then(() => undefined), undefined),
+    watchKeys: (onWord) => (now ? watchKeys(now.rooms, onWord) : () => {}),
+    tryWritingAgain: () => withHome(({ writer }) => writer.tryAgain().then(() => undefined), undefined),
     exportAll: () => withRooms(async (all) => (await backup()).exportAll(all), null),
     exportSession: (sessionId) => withRooms(async (all) => (await backup()).exportSession(all, sessionId), null),
     lookAtImport: (text) =>
       withRooms(async (all) => (await backup()).lookAtImport(all, text), { ok: false, why: 'The app is not open.' }),
     eraseDog: (dogId) => withRooms(async (all) => (await backup()).eraseDog(all, dogId), 'The app is not open.'),
     eraseEverything: () => withRooms(async (all) => (await backup()).eraseEverything(all), 'The app is not open.'),
-    sessionS: () => rooms?.practice.sessionS() ?? 0,
+    sessionS: () => now?.rooms.practice.sessionS() ?? 0,
     newId: parts.wall.newId,
-    checkSayings,
+    checkSayings: (typed) => now?.does.checkSayings(typed) ?? { sayings: {}, problems: [] },
     language: parts.language,
     after: parts.timers.after,
-    startOf: (planId) => withRooms((all) => startOf(all, planId), null),
+    startOf: (planId) => withHome((all) => startOf(all, planId), null),
     // Not needed for the first rep: fetched when asked for.
     readProgress: () => withRooms((all) => import('./progress.ts').then(({ readProgress }) => readProgress(all)), null),
   };

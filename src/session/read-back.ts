@@ -3,13 +3,13 @@ import { foldCorrected } from '../core/correct.ts';
 import { isSessionEvent, type SessionEvent } from '../core/event.ts';
 import { endedOnLift, fold, type SessionState } from '../core/fold.ts';
 import { firstStart, type NextStart, nextStart } from '../core/next-start.ts';
-import type { Rooms } from './rooms.ts';
+import type { HomeRooms } from './rooms.ts';
 import { daysBetween } from './wall-clock.ts';
 
 /** A session left open longer ago than this is over, days. */
 const GO_ON_DAYS = 0.5;
 
-export async function showHeads({ store, use, parts }: Rooms): Promise<void> {
+export async function showHeads({ store, use, parts }: HomeRooms): Promise<void> {
   const heads = await store.sessionHeads();
   if (!heads.ok) return use.setState({ writeProblem: heads.problem });
   const latest = heads.value.heads[0];
@@ -17,7 +17,7 @@ export async function showHeads({ store, use, parts }: Rooms): Promise<void> {
   use.setState({ heads: heads.value.heads, unfinished: open ? latest : null });
 }
 
-export async function openReview(rooms: Rooms, sessionId: string): Promise<boolean> {
+export async function openReview(rooms: HomeRooms, sessionId: string): Promise<boolean> {
   const log = await readLog(rooms, sessionId);
   const original = log && fold(log);
   const corrected = log && foldCorrected(log);
@@ -29,7 +29,7 @@ export async function openReview(rooms: Rooms, sessionId: string): Promise<boole
 }
 
 /** What waits to be written is part of the session too. */
-export async function readLog({ store, use, writer }: Rooms, sessionId: string): Promise<readonly SessionEvent[] | null> {
+export async function readLog({ store, use, writer }: HomeRooms, sessionId: string): Promise<readonly SessionEvent[] | null> {
   const events = await store.session(sessionId);
   if (!events.ok) {
     use.setState({ writeProblem: events.problem });
@@ -40,21 +40,21 @@ export async function readLog({ store, use, writer }: Rooms, sessionId: string):
 }
 
 /** As it was put right: where to start next time hangs on what happened, not on what was misheard. */
-export async function readSession(rooms: Rooms, sessionId: string): Promise<SessionState | null> {
+export async function readSession(rooms: HomeRooms, sessionId: string): Promise<SessionState | null> {
   const log = await readLog(rooms, sessionId);
   const corrected = log && foldCorrected(log);
   return corrected?.ok ? corrected.session.state : null;
 }
 
 /** On the plan as it stands now: it may have been edited since. */
-function nextAfter({ parts, keeper }: Rooms, state: SessionState): NextStart {
+function nextAfter({ parts, keeper }: HomeRooms, state: SessionState): NextStart {
   const days = daysBetween(state.log.at(-1)?.at ?? state.startedAt, parts.wall.now());
   const plan = keeper.library().plans.find(({ id }) => id === state.start.planId);
   return nextStart(state.standing, endedOnLift(state), days, plan);
 }
 
 /** Null when there is no such plan, or its last session cannot be read: a dog is never put back to the first step by that. */
-export async function startOf(rooms: Rooms, planId: string): Promise<NextStart | null> {
+export async function startOf(rooms: HomeRooms, planId: string): Promise<NextStart | null> {
   const plan = rooms.keeper.library().plans.find(({ id }) => id === planId);
   if (!plan) return null;
   const latest = rooms.use.getState().heads.find(({ started }) => started.body.planId === planId);

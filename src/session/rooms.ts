@@ -39,7 +39,7 @@ export interface AppParts {
     onState: (state: RoomState) => void;
     onContext: () => void;
   }) => Promise<Opened>;
-  readonly createEar: (parts: OwnWordsParts) => OwnWords;
+  readonly createEar: (parts: OwnWordsParts) => Promise<OwnWords>;
   readonly createPlatformEar: (parts: Omit<PlatformEarParts, 'recogniser' | 'onDevice'>) => Promise<PlatformEar>;
   readonly listenToKeys: (parts: {
     bindings: () => Settings['keys'];
@@ -63,13 +63,17 @@ export interface AppParts {
   readonly invented: { readonly dog: Dog; readonly plan: Plan };
 }
 
-/** The rooms, once they are open. */
-export interface Rooms {
+/** What is open with the first screen: it reads and writes, it does not hear or sound. */
+export interface HomeRooms {
   readonly parts: AppParts;
   readonly use: UseBoundStore<StoreApi<AppState>>;
   readonly store: EventStore;
   readonly writer: Writer;
   readonly keeper: LibraryKeeper;
+}
+
+/** All rooms, once they are open. */
+export interface Rooms extends HomeRooms {
   readonly room: SoundRoom;
   readonly ear: OwnWords;
   /** The browser's recogniser. Only one of the two has the microphone. */

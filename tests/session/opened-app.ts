@@ -91,7 +91,7 @@ export async function openedApp(wish: Wish = {}) {
     },
     language: 'en-GB',
     createPlatformEar: async (given) => createPlatformEar({ ...given, recogniser: () => null, onDevice: null }),
-    createEar: (given) => {
+    createEar: async (given) => {
       ears = given;
       return fakeEar;
     },
@@ -111,6 +111,8 @@ export async function openedApp(wish: Wish = {}) {
     invented: { dog: DEMO_DOG, plan: DEMO_PLAN },
   };
   const app = createApp(parts);
+  // Answers once everything is open, or could not be.
+  await app.intents.countSounds();
   await settle();
   const press = async (word: Heard['word'], atS: number) => {
     clock.nowS = atS;

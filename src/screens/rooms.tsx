@@ -16,6 +16,7 @@ import css from './rooms.module.css';
 const CompareScreen = lazy(() => import('./compare/compare.tsx').then(({ CompareScreen: screen }) => ({ default: screen })));
 const DogScreen = lazy(() => import('./dogs/dog.tsx').then(({ DogScreen: screen }) => ({ default: screen })));
 const DogsScreen = lazy(() => import('./dogs/dogs.tsx').then(({ DogsScreen: screen }) => ({ default: screen })));
+const ObserveScreen = lazy(() => import('./observe/observe.tsx').then(({ ObserveScreen: screen }) => ({ default: screen })));
 const PlanScreen = lazy(() => import('./plan/plan.tsx').then(({ PlanScreen: screen }) => ({ default: screen })));
 const Practice = lazy(() => import('./practice/practice.tsx').then(({ Practice: screen }) => ({ default: screen })));
 const ProgressScreen = lazy(() => import('./progress/progress.tsx').then(({ ProgressScreen: screen }) => ({ default: screen })));
@@ -88,6 +89,7 @@ function Screens() {
             <Route path="/practice" component={Practice} />
             <Route path="/review" component={ReviewList} />
             <Route path="/review/:id">{({ id }) => <ReviewRoom sessionId={decodeURIComponent(id)} />}</Route>
+            <Route path="/observe/:id">{({ id }) => <ObserveScreen sessionId={decodeURIComponent(id)} />}</Route>
             <Route path="/dogs" component={DogsScreen} />
             <Route path="/dogs/:id">{({ id }) => <DogScreen dogId={decodeURIComponent(id)} />}</Route>
             <Route path="/plan/:id">{({ id }) => <PlanScreen planId={decodeURIComponent(id)} />}</Route>

@@ -1,0 +1,62 @@
+/** How the recording's clock is laid on the session's: by the best fit, by the first hold, or by hand. */
+import type { Alignment } from '../../core/observe/align.ts';
+import css from './observe.module.css';
+import type { LineUp as Wish } from './scoring.ts';
+
+interface LineUpProps {
+  readonly wish: Wish;
+  readonly found: Alignment | null;
+  readonly onWish: (wish: Wish) => void;
+}
+
+const WAYS = [
+  ['best', 'the best fit'],
+  ['first-hold', 'the first hold of both'],
+  ['by-hand', 'by hand'],
+] as const;
+
+/** One press of − or +, s. */
+const NUDGE_S = 0.5;
+
+export function LineUp({ wish, found, onWish }: LineUpProps) {
+  const offsetS = found?.offsetS ?? 0;
+  const nudge = (byS: number) => onWish({ how: 'by-hand', offsetS: Math.round(10 * (offsetS + byS)) / 10 });
+  return (
+    <section className="stack" aria-label="Lining up">
+      <label>
+        Lined up by{' '}
+        <select
+          value={wish.how}
+          onChange={({ target: { value } }) =>
+            onWish(value === 'by-hand' ? { how: value, offsetS } : { how: value as 'best' | 'first-hold' })
+          }
+        >
+          {WAYS.map(([how, says]) => (
+            <option key={how} value={how}>
+              {says}
+            </option>
+          ))}
+        </select>
+      </label>
+      {found ? (
+        <div className={css.offset}>
+          <span>{sayOffset(found)}</span>
+          <button type="button" aria-label={`${NUDGE_S} s earlier`} onClick={() => nudge(-NUDGE_S)}>
+            −
+          </button>
+          <button type="button" aria-label={`${NUDGE_S} s later`} onClick={() => nudge(NUDGE_S)}>
+            +
+          </button>
+        </div>
+      ) : (
+        <p role="alert">You two have no such word in common. Line up by hand, or note a hold that the practice noted too.</p>
+      )}
+    </section>
+  );
+}
+
+function sayOffset({ offsetS, met, first, second }: Alignment): string {
+  const size = `${Math.abs(offsetS).toFixed(1)} s`;
+  const side = offsetS < 0 ? `began ${size} before the session` : `began ${size} into the session`;
+  return `The recording ${side}: ${met} words meet, of ${first} and ${second}.`;
+}

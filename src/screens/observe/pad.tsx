@@ -1,0 +1,79 @@
+/** Notes words by key or button while the recording plays, and lists what was noted. */
+import { type RefObject, useEffect } from 'react';
+import type { RepWord } from '../../core/correction.ts';
+import { isRepWord, type Observed } from '../../core/observe/observation.ts';
+import { useIntents } from '../app-context.tsx';
+import css from './observe.module.css';
+import { sayPlace } from './say.ts';
+
+const BUTTONS: readonly (readonly [RepWord, string, string])[] = [
+  ['hold', 'Hold', 'H'],
+  ['mark', 'Mark', 'M'],
+  ['lifted', 'Lifted', 'L'],
+  ['void', 'No trial', 'V'],
+];
+
+export function Pad({ video, onWord }: { video: RefObject<HTMLVideoElement | null>; onWord: (word: Observed) => void }) {
+  const { watchKeys } = useIntents();
+  useEffect(() => {
+    // A key is told a moment after it was pressed, and the film ran on meanwhile.
+    const note = (word: RepWord, agoS: number) => {
+      const film = video.current;
+      if (film) onWord({ word, atS: Math.max(0, film.currentTime - (film.paused ? 0 : agoS * film.playbackRate)) });
+    };
+    return watchKeys((word, agoS) => isRepWord(word) && note(word, agoS));
+  }, [video, onWord, watchKeys]);
+  return (
+    <fieldset className={css.pad}>
+      <legend className="hidden-but-read">Note a word at this moment</legend>
+      {BUTTONS.map(([word, title, key]) => (
+        <button key={word} type="button" onClick={() => onWord({ word, atS: video.current?.currentTime ?? 0 })}>
+          <span>{title}</span>
+          <span className="small soft">{key}</span>
+        </button>
+      ))}
+    </fieldset>
+  );
+}
+
+interface NotedProps {
+  readonly words: readonly Observed[];
+  readonly onStrike: (nth: number) => void;
+  readonly onJump: ((atS: number) => void) | null;
+}
+
+export function Noted({ words, onStrike, onJump }: NotedProps) {
+  const last = words.at(-1);
+  return (
+    <>
+      <p role="status">
+        {last ? `${words.length} noted; the latest: ${last.word} at ${sayPlace(last.atS)}` : 'Nothing noted yet.'}
+      </p>
+      {words.length === 0 ? null : (
+        <details className={css.details}>
+          <summary>All that is noted, {words.length}</summary>
+          <ol className={css.moments}>
+            {words.map(({ word, atS }, nth) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: two equal words at one moment are told apart by nothing else
+              <li key={`${atS} ${word} ${nth}`}>
+                <span>
+                  <span className={css.time}>{sayPlace(atS)}</span> {word}
+                </span>
+                <span className="row">
+                  {onJump ? (
+                    <button type="button" aria-label={`Go to ${sayPlace(atS)}`} onClick={() => onJump(atS)}>
+                      Go there
+                    </button>
+                  ) : null}
+                  <button type="button" aria-label={`Strike out ${word} at ${sayPlace(atS)}`} onClick={() => onStrike(nth)}>
+                    Strike out
+                  </button>
+                </span>
+              </li>
+            ))}
+          </ol>
+        </details>
+      )}
+    </>
+  );
+}

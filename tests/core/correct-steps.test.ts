@@ -89,6 +89,23 @@ describe('the steps of a corrected session', () => {
     );
   });
 
+  test('however a corrected log is torn, it folds or is refused; nothing breaks', () => {
+    const folded = { ok: 0, refused: 0 };
+    fc.assert(
+      fc.property(someReps, someDeeds, fc.infiniteStream(fc.nat(9)), (reps, deeds, chance) => {
+        const whole = deeds.reduce(carryOut, logOf(reps));
+        const undone = whole.at(-1);
+        const log = undone ? write(whole, { type: 'undone', body: { of: undone.id } }) : whole;
+        const torn = log.filter((_, nth) => nth === 0 || (chance.next().value as number) > 0);
+        const { ok } = foldCorrected(torn);
+        folded[ok ? 'ok' : 'refused']++;
+      }),
+      { seed: SEED, numRuns: 300 },
+    );
+    expect(folded.ok).toBeGreaterThan(0);
+    expect(folded.refused).toBeGreaterThan(0);
+  });
+
   test('the onset of a lift that was answered with half a step is nudged: its rep stays on the step it was too big on', () => {
     const log = logOf('h ll k');
     const [, second] = stateOf(log).reps;

@@ -1,4 +1,6 @@
 /** Draws days of practice and days of rest: a week a column, Monday on top. Practice is a filled square with its trials, rest a ring. */
+
+import { useId } from 'react';
 import type { CalendarDay, CalendarWeek } from '../../core/progress/calendar.ts';
 import { mondayOf, sayDay, sayDayShort } from '../../core/progress/day.ts';
 import css from './ink.module.css';
@@ -30,11 +32,13 @@ interface CalendarPlotProps {
 }
 
 export function CalendarPlot({ weeks, hatched = false, walk }: CalendarPlotProps) {
+  // A name of its own: a pattern of a picture that is not shown fills nothing.
+  const hatch = useId();
   return (
     <>
       {hatched ? (
         <defs>
-          <pattern id="hatch-practised" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+          <pattern id={hatch} width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
             <path className={css.hatch} d="M1,0V5" />
           </pattern>
         </defs>
@@ -47,7 +51,7 @@ export function CalendarPlot({ weeks, hatched = false, walk }: CalendarPlotProps
               walk={walk}
               nth={7 * column + row}
               name={sayCalendarDay(day)}
-              shape={<DayShape day={day} yPx={row * CELL_PX} hatched={hatched} />}
+              shape={<DayShape day={day} yPx={row * CELL_PX} hatch={hatched ? hatch : null} />}
               hit={{ x: 0, y: row * CELL_PX, width: CELL_PX, height: CELL_PX }}
             />
           ))}
@@ -62,15 +66,15 @@ export function CalendarPlot({ weeks, hatched = false, walk }: CalendarPlotProps
   );
 }
 
-function DayShape({ day, yPx, hatched }: { day: CalendarDay; yPx: number; hatched: boolean }) {
+function DayShape({ day, yPx, hatch }: { day: CalendarDay; yPx: number; hatch: string | null }) {
   const middle = CELL_PX / 2;
   if (day.isAhead) return <circle className={css.ahead} cx={middle} cy={yPx + middle} r={1.5} />;
   if (day.sessions === 0) return <circle className={css.rest} cx={middle} cy={yPx + middle} r={4} />;
-  const fill = hatched ? { className: css.practisedHatched, fill: 'url(#hatch-practised)' } : { className: css.practised };
+  const fill = hatch ? { className: css.practisedHatched, fill: `url(#${hatch})` } : { className: css.practised };
   return (
     <>
       <rect x={2} y={yPx + 2} width={CELL_PX - 4} height={CELL_PX - 4} rx={3} {...fill} />
-      <text className={hatched ? css.numberHatched : css.number} x={middle} y={yPx + 18} textAnchor="middle">
+      <text className={hatch ? css.numberHatched : css.number} x={middle} y={yPx + 18} textAnchor="middle">
         {day.trials}
       </text>
     </>

@@ -8,6 +8,12 @@ import type { Sheet } from './sheets.ts';
 /** The scale on the left, which stays while the plot is scrolled. */
 const AXIS_PX = 60;
 
+/** A plot for paper, and how wide it is. */
+export interface Sheeted {
+  readonly plot: ReactNode;
+  readonly widthPx: number;
+}
+
 export interface ChartProps {
   readonly title: string;
   readonly finding: string;
@@ -17,9 +23,10 @@ export interface ChartProps {
   /** On the screen, where points can be picked. */
   readonly plot: ReactNode;
   readonly widthPx: number;
-  /** On paper and in files. */
-  readonly paper: ReactNode;
-  readonly paperWidthPx: number;
+  /** In a file: whole. */
+  readonly paper: Sheeted;
+  /** Printed: in rows like written music, because a page cannot be scrolled. Left out: as in a file. */
+  readonly rows?: readonly Sheeted[];
   readonly heightPx: number;
   readonly told: ReactNode;
   readonly sheet: Sheet;
@@ -63,12 +70,35 @@ export function Chart(props: ChartProps) {
   );
 }
 
-function PaperChart({ axis, paper, paperWidthPx, heightPx, box }: ChartProps & { box: RefObject<SVGSVGElement | null> }) {
-  const width = AXIS_PX + paperWidthPx;
+function PaperChart({ axis, paper, rows = [paper], heightPx, box }: ChartProps & { box: RefObject<SVGSVGElement | null> }) {
   return (
-    <svg ref={box} className={css.paper} width={width} height={heightPx} viewBox={`0 0 ${width} ${heightPx}`} aria-hidden="true">
+    <>
+      <Whole box={box} className={css.file} {...{ axis, heightPx }} sheet={paper} />
+      <div className={css.paper}>
+        {rows.map((row, nth) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: a row is its place on the page.
+          <Whole key={nth} className={css.row} {...{ axis, heightPx }} sheet={row} />
+        ))}
+      </div>
+    </>
+  );
+}
+
+interface WholeProps {
+  readonly box?: RefObject<SVGSVGElement | null>;
+  readonly className: string | undefined;
+  readonly axis: ReactNode;
+  readonly sheet: Sheeted;
+  readonly heightPx: number;
+}
+
+/** Axis and plot as one picture. */
+export function Whole({ box, className, axis, sheet: { plot, widthPx }, heightPx }: WholeProps) {
+  const width = AXIS_PX + widthPx;
+  return (
+    <svg ref={box} className={className} width={width} height={heightPx} viewBox={`0 0 ${width} ${heightPx}`} aria-hidden="true">
       {axis}
-      <g transform={`translate(${AXIS_PX})`}>{paper}</g>
+      <g transform={`translate(${AXIS_PX})`}>{plot}</g>
     </svg>
   );
 }

@@ -1,16 +1,16 @@
 /** Sets the charts of progress up: each from one array, for the screen, for paper and for its table. */
-import { useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { type CalendarWeek, countDays } from '../../core/progress/calendar.ts';
 import { type Point, trendOf } from '../../core/progress/series.ts';
 import type { HoldWeek } from '../../core/progress/weeks.ts';
 import { CALENDAR_HEIGHT_PX, CalendarAxis, CalendarPlot, calendarWidthPx, sayCalendarDay } from './calendar-chart.tsx';
-import { Chart } from './chart.tsx';
+import { Chart, type ChartProps } from './chart.tsx';
 import { HOLD_HEIGHT_PX, HoldAxis, HoldPlot, holdWidthPx, sayHoldWeek } from './hold-chart.tsx';
 import { KEPT_HEIGHT_PX, KeptAxis, KeptPlot } from './kept-chart.tsx';
 import { Pages, usePages } from './pages.tsx';
 import { isTimed, RATE_HEIGHT_PX, RateAxis, RatePlot, sayRates } from './rate-chart.tsx';
 import { calendarSheet, holdSheet, keptSheet, rateSheet } from './sheets.ts';
-import { layoutSlots } from './slots.ts';
+import { cutRows, layoutSlots } from './slots.ts';
 import { useWalk } from './walk.tsx';
 import { findDays, findHolds, findKept, findRate, sayPoint } from './words.ts';
 
@@ -28,8 +28,7 @@ export function KeptChart({ points, name }: { points: readonly Point[]; name: st
       axis={<KeptAxis />}
       plot={<KeptPlot points={shown} medium="screen" walk={walk} />}
       widthPx={layoutSlots(shown, 'screen').widthPx}
-      paper={<KeptPlot points={shown} medium="paper" />}
-      paperWidthPx={layoutSlots(shown, 'paper').widthPx}
+      {...onPaper(shown, (points) => <KeptPlot points={points} medium="paper" />)}
       heightPx={KEPT_HEIGHT_PX}
       told={point ? <ToldSession point={point} words={sayPoint(point)} /> : 'Pick a session to read it.'}
       sheet={keptSheet(shown)}
@@ -55,8 +54,7 @@ export function RateChart({ points, name }: { points: readonly Point[]; name: st
       axis={<RateAxis points={shown} />}
       plot={<RatePlot points={shown} medium="screen" walk={walk} />}
       widthPx={layoutSlots(shown, 'screen').widthPx}
-      paper={<RatePlot points={shown} medium="paper" />}
-      paperWidthPx={layoutSlots(shown, 'paper').widthPx}
+      {...onPaper(shown, (points) => <RatePlot points={points} scaledTo={shown} medium="paper" />)}
       heightPx={RATE_HEIGHT_PX}
       told={point ? <ToldSession point={point} words={sayRates(point)} /> : 'Pick a session to read it.'}
       sheet={rateSheet(shown)}
@@ -65,6 +63,12 @@ export function RateChart({ points, name }: { points: readonly Point[]; name: st
       <Pages pages={pages} />
     </Chart>
   );
+}
+
+/** Whole for a file, in rows for a page. */
+function onPaper(points: readonly Point[], draw: (points: readonly Point[]) => ReactNode): Pick<ChartProps, 'paper' | 'rows'> {
+  const sheeted = (some: readonly Point[]) => ({ plot: draw(some), widthPx: layoutSlots(some, 'paper').widthPx });
+  return { paper: sheeted(points), rows: cutRows(points).map(sheeted) };
 }
 
 function indexOf(points: readonly Point[], id: string | null): number | null {
@@ -98,8 +102,7 @@ export function HoldChart({ weeks, name }: { weeks: readonly HoldWeek[]; name: s
       axis={<HoldAxis />}
       plot={<HoldPlot weeks={weeks} medium="screen" walk={walk} />}
       widthPx={holdWidthPx('screen')}
-      paper={<HoldPlot weeks={weeks} medium="paper" />}
-      paperWidthPx={holdWidthPx('paper')}
+      paper={{ plot: <HoldPlot weeks={weeks} medium="paper" />, widthPx: holdWidthPx('paper') }}
       heightPx={HOLD_HEIGHT_PX}
       told={week ? sayHoldWeek(week) : 'Pick a week to read it.'}
       sheet={holdSheet(weeks)}
@@ -125,8 +128,7 @@ export function CalendarChart({ weeks, name }: { weeks: readonly CalendarWeek[];
       axis={<CalendarAxis />}
       plot={<CalendarPlot weeks={weeks} walk={walk} />}
       widthPx={calendarWidthPx(weeks)}
-      paper={<CalendarPlot weeks={weeks} hatched />}
-      paperWidthPx={calendarWidthPx(weeks)}
+      paper={{ plot: <CalendarPlot weeks={weeks} hatched />, widthPx: calendarWidthPx(weeks) }}
       heightPx={CALENDAR_HEIGHT_PX}
       told={day ? sayCalendarDay(day) : 'Pick a day to read it.'}
       sheet={calendarSheet(weeks)}

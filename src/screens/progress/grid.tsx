@@ -66,7 +66,9 @@ function Row({ row }: { row: GridRow }) {
       {row.cells.map((cell, nth) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a cell is its column.
         <td key={nth} className={css.cell}>
-          <Shape kind={shapeOf(cell)} />
+          <span className={css.mark}>
+            <Shape kind={shapeOf(cell)} />
+          </span>
           {cell.kind === 'never' ? (
             <span className="hidden-but-read">{sayCell(cell)}</span>
           ) : (

@@ -58,7 +58,7 @@ export function HoldPlot({ weeks, medium, walk }: HoldPlotProps) {
       {SHARES.map(([share, text]) => (
         <path key={text} className={css.guide} d={`M0,${yOf(share)}H${plotPx}`} />
       ))}
-      {x.ticks(5).map((s) => (
+      {x.ticks(plotPx / 80).map((s) => (
         <text key={s} className={css.tick} x={xOf(s)} y={HOLD_HEIGHT_PX - 8} textAnchor={s === 0 ? 'start' : 'middle'}>
           {s} s
         </text>

@@ -60,13 +60,15 @@ export function RateAxis({ points }: { points: readonly Point[] }) {
 
 interface RatePlotProps {
   readonly points: readonly Point[];
+  /** The scale is that of all these: rows of one picture share it. */
+  readonly scaledTo?: readonly Point[];
   readonly medium: Medium;
   readonly walk?: Walk | undefined;
 }
 
-export function RatePlot({ points, medium, walk }: RatePlotProps) {
+export function RatePlot({ points, scaledTo = points, medium, walk }: RatePlotProps) {
   const slots = layoutSlots(points, medium);
-  const { stops, yOf } = rateScale(points);
+  const { stops, yOf } = rateScale(scaledTo);
   const rates = (of: 'kept' | 'lifted') => joined(points, slots, (point) => yOf(point.perMinute?.[of] ?? 0));
   return (
     <>

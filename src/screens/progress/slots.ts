@@ -9,7 +9,7 @@ export interface PhaseLine {
   readonly label: string;
   /** The line of words it is written in, 0 the highest; null: no room, the table says it. */
   readonly row: number | null;
-  /** A gap is no new phase: nothing else changed, nothing is joined. */
+  /** Many days lie between, whatever else changed. */
   readonly isGap: boolean;
 }
 
@@ -32,6 +32,8 @@ export const LABEL_ROW_PX = 18;
 const LETTER_PX = 7.6;
 const LONGEST_LABEL = 26;
 const DATE_PX = 58;
+/** A scale without a session is still a scale. */
+const NARROWEST_PX = 240;
 
 export function layoutSlots(points: readonly Point[], medium: Medium): Slots {
   const slotPx = SLOT_PX[medium];
@@ -48,7 +50,7 @@ export function layoutSlots(points: readonly Point[], medium: Medium): Slots {
   });
   const lines = placeLabels(labelled(points, marked));
   const lastLabelPx = Math.max(0, ...lines.map((line) => (line.row === null ? 0 : line.xPx + lengthPx(line.label))));
-  return { xPx, lines, dates: datesOf(points, xPx), widthPx: Math.max(atPx, lastLabelPx + 6) };
+  return { xPx, lines, dates: datesOf(points, xPx), widthPx: Math.max(NARROWEST_PX, atPx, lastLabelPx + 6) };
 }
 
 /** The first phase has a name too. */
@@ -59,7 +61,7 @@ function labelled(points: readonly Point[], marked: readonly { xPx: number; chan
   if (first.under.place) begin.push({ kind: 'place', to: first.under.place });
   return [{ xPx: 0, changes: begin }, ...marked].map(({ xPx, changes }) => ({
     ...{ xPx, row: null, label: shorten(sayChanges(changes)) },
-    isGap: changes.every(({ kind }) => kind === 'gap'),
+    isGap: changes.some(({ kind }) => kind === 'gap'),
   }));
 }
 
@@ -96,4 +98,23 @@ export function joined(points: readonly Point[], { xPx }: Slots, yOf: (point: Po
   const draw = line<Point>((point) => xOf.get(point) as number, yOf);
   const stretches = stretchesOf(points).filter((stretch) => stretch.length > 1);
   return stretches.map((stretch) => draw(stretch)).join('');
+}
+
+/** A page without its margins and the scale on the left. */
+const ROW_PX = 600;
+
+/** As many sessions a row as a page is wide. */
+export function cutRows(points: readonly Point[]): readonly (readonly Point[])[] {
+  const rows: Point[][] = [[]];
+  let usedPx = 0;
+  points.forEach((point) => {
+    const neededPx = SLOT_PX.paper * (point.changes.length > 0 ? 2 : 1);
+    if (usedPx + neededPx > ROW_PX) {
+      rows.push([]);
+      usedPx = 0;
+    }
+    rows.at(-1)?.push(point);
+    usedPx += neededPx;
+  });
+  return rows;
 }

@@ -52,13 +52,25 @@ export function createTeaching({ ear, keeper, handler, show }: TeachingParts): T
     state = next;
     show(state, taught);
   };
-  const refresh = async () => {
+  const build = async (from: string) => {
     const { words, talk, learned, takes } = teachingOf(keeper.library(), handler());
-    const from = soundsKey(keeper.library(), handler());
     taught = takes === 0 ? null : { enrolled: await ear.enrol({ words, talk, learned }), takes, talk: talk.length };
     taughtFrom = from;
     show(state, taught);
     return taught;
+  };
+  let building: { readonly from: string; readonly done: Promise<Taught> } | null = null;
+  const refresh = () => {
+    const from = soundsKey(keeper.library(), handler());
+    // It takes seconds on a phone: who asks for what is being built waits for that, not for a second one behind it.
+    if (building?.from === from) return building.done;
+    const mine = { from, done: build(from) };
+    building = mine;
+    const over = () => {
+      if (building === mine) building = null;
+    };
+    void mine.done.then(over, over);
+    return mine.done;
   };
   const keep = (word: string, said: string, take: { samples: Float32Array; sampleRateHz: number }) =>
     keeper.keep({

@@ -38,7 +38,7 @@ async function room() {
     const { words, talk } = given.at(-1) ?? { words: {}, talk: [] };
     return { ...Object.fromEntries(Object.entries(words).map(([word, takes]) => [word, takes.length])), [TALK]: talk.length };
   };
-  return { teaching, teach, counts, keeper, who };
+  return { teaching, teach, counts, keeper, who, given };
 }
 
 test('any command can be taught beside the three, and is listened for only once it has a take', async () => {
@@ -72,6 +72,18 @@ test('a model is built anew when the handler changes, and not when nothing has c
   expect(await teaching.current()).toBe(before);
   who.handler = 'Ilse';
   expect(await teaching.current()).toBeNull();
+});
+
+test('who asks for the model while it is being built waits for that one; a new take makes another', async () => {
+  const { teaching, teach, given } = await room();
+  await teach('hold', [0.1]);
+  const both = await Promise.all([teaching.refresh(), teaching.current(), teaching.refresh()]);
+  expect(given).toHaveLength(1);
+  expect(new Set(both).size).toBe(1);
+  const building = teaching.refresh();
+  await teach('hold', [0.2]);
+  await Promise.all([building, teaching.refresh()]);
+  expect(given.map(({ words }) => words.hold?.length)).toEqual([1, 1, 2]);
 });
 
 const blip: CaughtTake = {

@@ -15,9 +15,7 @@ export function Agreement({ comparison, onJump }: AgreementProps) {
     <section className="stack" aria-label="Agreement">
       <p className={css.finding}>{sayFinding(comparison)}</p>
       <p>{sayOutcomes(comparison)}</p>
-      {comparison.outside === 0 ? null : (
-        <p>{comparison.outside} words lie where only one of you could see, and are not compared.</p>
-      )}
+      {comparison.outside === 0 ? null : <p>Not compared, because only one of you could see there: {comparison.outside}.</p>}
       <Differences {...{ comparison, onJump }} />
       <h3>Every measure</h3>
       <Table comparison={comparison} />

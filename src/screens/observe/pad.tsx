@@ -1,20 +1,23 @@
 /** Notes words by key or button while the recording plays, and lists what was noted. */
 import { type RefObject, useEffect } from 'react';
 import type { RepWord } from '../../core/correction.ts';
+import { keysFor } from '../../core/key-bindings.ts';
 import { isRepWord, type Observed } from '../../core/observe/observation.ts';
-import { useIntents } from '../app-context.tsx';
+import { settingsOf } from '../../core/settings.ts';
+import { useApp, useIntents } from '../app-context.tsx';
 import css from './observe.module.css';
 import { sayPlace } from './say.ts';
 
-const BUTTONS: readonly (readonly [RepWord, string, string])[] = [
-  ['hold', 'Hold', 'H'],
-  ['mark', 'Mark', 'M'],
-  ['lifted', 'Lifted', 'L'],
-  ['void', 'No trial', 'V'],
+const BUTTONS: readonly (readonly [RepWord, string])[] = [
+  ['hold', 'Hold'],
+  ['mark', 'Mark'],
+  ['lifted', 'Lifted'],
+  ['void', 'No trial'],
 ];
 
 export function Pad({ video, onWord }: { video: RefObject<HTMLVideoElement | null>; onWord: (word: Observed) => void }) {
   const { watchKeys } = useIntents();
+  const { keys } = settingsOf(useApp((state) => state.library));
   useEffect(() => {
     // A key is told a moment after it was pressed, and the film ran on meanwhile.
     const note = (word: RepWord, agoS: number) => {
@@ -26,10 +29,10 @@ export function Pad({ video, onWord }: { video: RefObject<HTMLVideoElement | nul
   return (
     <fieldset className={css.pad}>
       <legend className="hidden-but-read">Note a word at this moment</legend>
-      {BUTTONS.map(([word, title, key]) => (
+      {BUTTONS.map(([word, title]) => (
         <button key={word} type="button" onClick={() => onWord({ word, atS: video.current?.currentTime ?? 0 })}>
           <span>{title}</span>
-          <span className="small soft">{key}</span>
+          <span className="small soft">{keysFor(keys, word).join(', ').toUpperCase()}</span>
         </button>
       ))}
     </fieldset>

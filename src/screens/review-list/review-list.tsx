@@ -1,11 +1,20 @@
-/** All sessions, newest first. */
+/** All sessions, newest first, each with what it came to. */
+import { lazy, Suspense, useState } from 'react';
 import { Link } from 'wouter';
+import { nameOf } from '../../core/named.ts';
+import type { SessionHead } from '../../session/app-state.ts';
 import { useApp } from '../app-context.tsx';
 import { sayWhen } from '../parts/when.ts';
 import css from './review-list.module.css';
 
+const Result = lazy(() => import('./result.tsx').then(({ Result: part }) => ({ default: part })));
+
+/** Each line reads its session: so many at a time. */
+const AT_A_TIME = 30;
+
 export function ReviewList() {
   const heads = useApp((state) => state.heads);
+  const [shown, setShown] = useState(AT_A_TIME);
   return (
     <div className="stack wide">
       <h1>Sessions</h1>
@@ -18,20 +27,38 @@ export function ReviewList() {
         </div>
       ) : (
         <ul className={css.list}>
-          {heads.map(({ id, started, ended }) => (
-            <li key={id}>
-              <Link href={`/review/${encodeURIComponent(id)}`} className={css.line}>
-                <strong>{started.body.dogName}</strong>
-                <span>{started.body.planTitle}</span>
-                <span className="soft">
-                  {sayWhen(started.at)}
-                  {ended ? '' : ' · not ended'}
-                </span>
-              </Link>
+          {heads.slice(0, shown).map((head) => (
+            <li key={head.id}>
+              <Line head={head} />
             </li>
           ))}
         </ul>
       )}
+      {heads.length > shown ? (
+        <button type="button" onClick={() => setShown(shown + AT_A_TIME)}>
+          Older sessions, {heads.length - shown} more
+        </button>
+      ) : null}
     </div>
+  );
+}
+
+function Line({ head: { id, started, ended, lastAt } }: { head: SessionHead }) {
+  const dogs = useApp((state) => state.library.dogs);
+  const places = useApp((state) => state.library.places);
+  const { dogId, dogName, planTitle, place } = started.body;
+  return (
+    <Link href={`/review/${encodeURIComponent(id)}`} className={css.line}>
+      <strong>{dogs.find((dog) => dog.id === dogId)?.name ?? dogName}</strong>
+      <span>{planTitle}</span>
+      <span className="soft">
+        {sayWhen(started.at)}
+        {place ? `, ${nameOf(places, place)}` : ''}
+        {ended ? '' : ' · not ended'}
+      </span>
+      <Suspense>
+        <Result sessionId={id} lastAt={lastAt} />
+      </Suspense>
+    </Link>
   );
 }

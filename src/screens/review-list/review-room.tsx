@@ -1,13 +1,16 @@
 /** Reads one session back and shows its review. */
 import { useEffect, useState } from 'react';
 import { Link, useLocation } from 'wouter';
+import { withNames } from '../../core/named.ts';
 import { useApp, useIntents } from '../app-context.tsx';
 import { HeardSound } from '../review/heard-sound.tsx';
 import { Learned } from '../review/learned.tsx';
 import { Review } from '../review/review.tsx';
+import css from './review-list.module.css';
 
 export function ReviewRoom({ sessionId }: { sessionId: string }) {
   const reviewed = useApp((state) => (state.reviewed?.sessionId === sessionId ? state.reviewed : null));
+  const library = useApp((state) => state.library);
   const [missing, setMissing] = useState(false);
   const { openReview, practise, correct, undoCorrection, redoCorrection } = useIntents();
   const [, go] = useLocation();
@@ -24,18 +27,23 @@ export function ReviewRoom({ sessionId }: { sessionId: string }) {
   if (!reviewed) return null;
   const { planId } = reviewed.state.start;
   return (
-    <Review
-      state={reviewed.state}
-      next={reviewed.next}
-      correcting={{
-        ...{ session: reviewed.session, original: reviewed.original, onCorrect: correct },
-        onUndo: () => void undoCorrection(),
-        onRedo: () => void redoCorrection(),
-        soundOf: (eventId) => <HeardSound eventId={eventId} />,
-      }}
-      learned={<Learned />}
-      onPractise={() => void practise(planId).then((begun) => begun && go('/practice'))}
-      onDone={() => go('/')}
-    />
+    <>
+      <Review
+        state={withNames(reviewed.state, library)}
+        next={reviewed.next}
+        correcting={{
+          ...{ session: reviewed.session, original: reviewed.original, onCorrect: correct },
+          onUndo: () => void undoCorrection(),
+          onRedo: () => void redoCorrection(),
+          soundOf: (eventId) => <HeardSound eventId={eventId} />,
+        }}
+        learned={<Learned />}
+        onPractise={() => void practise(planId).then((begun) => begun && go('/practice'))}
+        onDone={() => go('/')}
+      />
+      <p className={css.second}>
+        <Link href={`/observe/${encodeURIComponent(sessionId)}`}>Score it again from a video: a second observer</Link>
+      </p>
+    </>
   );
 }

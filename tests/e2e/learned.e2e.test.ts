@@ -12,7 +12,10 @@ test('a word that was heard and found right teaches the ear; its sound can be he
   const { page, ...app } = await openApp({ microphoneWav: join(folder, 'session.wav') });
   await teachFromFiles(page, appUrl, folder);
   // The talk is in the model: a session does not have to wait for it.
-  await page.getByText(/[1-9]\d* pieces of talk/).first().waitFor({ timeout: 120_000 });
+  await page
+    .getByText(/[1-9]\d* pieces of talk/)
+    .first()
+    .waitFor({ timeout: 120_000 });
   await page.goto(`${appUrl}#/settings`);
   await page.getByLabel(/^Keep the sound of words too/).click();
   await page.getByText('0 sounds are kept.').waitFor();

@@ -55,11 +55,11 @@ function svgOf(digests: readonly SessionDigest[], choice: Partial<Choice> = {}):
   return `${svg.replaceAll(/class="_([\w-]+?)_[0-9a-z]+(?:_\d+)?"/g, 'class="$1"').replaceAll('><', '>\n<')}\n`;
 }
 
-const PICTURES: readonly (readonly [title: string, file: string, digests: readonly SessionDigest[], choice?: Partial<Choice>])[] =
+const PICTURES: readonly (readonly [title: string, file: string, digests: readonly SessionDigest[], choice: Partial<Choice>])[] =
   [
-    ['before the first session there are scales and no ink', 'nothing', nothing],
-    ['one session is one point that nothing is joined to', 'one-session', oneSession()],
-    ['forty sessions are broken at every change and at both gaps', 'forty-sessions', fortySessions()],
+    ['before the first session there are scales and no ink', 'nothing', nothing, {}],
+    ['one session is one point that nothing is joined to', 'one-session', oneSession(), {}],
+    ['forty sessions are broken at every change and at both gaps', 'forty-sessions', fortySessions(), {}],
     ['one step over forty sessions is joined where nothing else changed', 'one-step', fortySessions(), { stepId: 'paw-lift' }],
   ];
 

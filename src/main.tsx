@@ -12,7 +12,6 @@ import { createWakeLock } from './session/wake-lock.ts';
 import { pageClock } from './session/wall-clock.ts';
 import { openEventStore } from './store/event-store.ts';
 import { recover, withJournal } from './store/journal.ts';
-import { createMemoryStore } from './store/memory-store.ts';
 import { claimWriter } from './store/one-writer.ts';
 import { askToPersist } from './store/persist.ts';
 
@@ -32,7 +31,10 @@ const app = createApp({
     const open = (name: string) => openEventStore({ name, newId: pageClock.newId, after: pageTimers.after });
     const [opened, journal] = await Promise.all([open(NAME), open(`${NAME}-journal`)]);
     // A private window keeps nothing: practise all the same, and say so.
-    if (!opened.ok) return { store: createMemoryStore({ newId: pageClock.newId }), kept: 'visit-only' };
+    if (!opened.ok) {
+      const { createMemoryStore } = await import('./store/memory-store.ts');
+      return { store: createMemoryStore({ newId: pageClock.newId }), kept: 'visit-only' };
+    }
     if (!journal.ok) return { store: opened.value, kept: 'on-device' };
     await recover(opened.value, journal.value);
     return { store: withJournal(opened.value, journal.value), kept: 'on-device' };

@@ -9,7 +9,6 @@ import './look/theme.css';
 import './look/base.css';
 import { Notices } from './notices.tsx';
 import { Rescue } from './rescue.tsx';
-import { ReviewList } from './review-list/review-list.tsx';
 import css from './rooms.module.css';
 
 // What the first rep does not need is fetched when it is asked for; all of it is kept for use without a network.
@@ -20,6 +19,7 @@ const ObserveScreen = lazy(() => import('./observe/observe.tsx').then(({ Observe
 const PlanScreen = lazy(() => import('./plan/plan.tsx').then(({ PlanScreen: screen }) => ({ default: screen })));
 const Practice = lazy(() => import('./practice/practice.tsx').then(({ Practice: screen }) => ({ default: screen })));
 const ProgressScreen = lazy(() => import('./progress/progress.tsx').then(({ ProgressScreen: screen }) => ({ default: screen })));
+const ReviewList = lazy(() => import('./review-list/review-list.tsx').then(({ ReviewList: screen }) => ({ default: screen })));
 const ReviewRoom = lazy(() => import('./review-list/review-room.tsx').then(({ ReviewRoom: screen }) => ({ default: screen })));
 const SettingsScreen = lazy(() => import('./settings/settings.tsx').then(({ SettingsScreen: screen }) => ({ default: screen })));
 const SoundCheck = lazy(() => import('./sound-check/sound-check.tsx').then(({ SoundCheck: screen }) => ({ default: screen })));

@@ -23,30 +23,42 @@ interface Made {
 
 /** With so many sessions to read, one reading of everything is quicker than one for each. */
 const MANY = 20;
+/** After so many the screen may draw: some 30 ms of work. */
+const BATCH = 100;
 
 const madeFor = new WeakMap<Rooms, Map<string, Made>>();
 
 /** Reads what is new since the last time. Null when the store cannot be read (the problem is shown). */
 export async function readProgress(rooms: Rooms): Promise<Progress | null> {
-  const { store, use, parts } = rooms;
-  const made = madeFor.get(rooms) ?? new Map<string, Made>();
-  madeFor.set(rooms, made);
-  const heads = await store.sessionHeads();
-  if (!heads.ok) {
-    use.setState({ writeProblem: heads.problem });
-    return null;
-  }
-  const kept = new Set(heads.value.heads.map(({ id }) => id));
+  const made = madeOf(rooms);
+  // Those on the screen: to list them anew takes seconds when there are thousands.
+  const { heads } = rooms.use.getState();
+  const kept = new Set(heads.map(({ id }) => id));
   for (const id of made.keys()) if (!kept.has(id)) made.delete(id);
-  const stale = heads.value.heads.filter(({ id, events }) => made.get(id)?.events !== events);
+  const stale = heads.filter(({ id, events }) => made.get(id)?.events !== events);
   const logs = await readLogs(
     rooms,
     stale.map(({ id }) => id),
   );
   if (!logs) return null;
-  for (const { id, events } of stale) made.set(id, { events, digest: digestLog(logs.get(id) ?? []) });
+  for (const [nth, { id, events }] of stale.entries()) {
+    if (nth % BATCH === BATCH - 1) await new Promise<void>((ready) => rooms.parts.timers.after(0, ready));
+    made.set(id, { events, digest: digestLog(logs.get(id) ?? []) });
+  }
   const digests = [...made.values()].flatMap(({ digest }) => digest ?? []);
-  return { digests, unread: made.size - digests.length, today: dayOf(isoWithOffset(parts.wall.now())) };
+  return { digests, unread: made.size - digests.length, today: dayOf(isoWithOffset(rooms.parts.wall.now())) };
+}
+
+function madeOf(rooms: Rooms): Map<string, Made> {
+  const known = madeFor.get(rooms);
+  if (known) return known;
+  const made = new Map<string, Made>();
+  madeFor.set(rooms, made);
+  // A review may have put its session right, and the list of sessions does not count that.
+  rooms.use.subscribe(({ reviewed }, before) => {
+    if (reviewed && reviewed !== before.reviewed) made.delete(reviewed.sessionId);
+  });
+  return made;
 }
 
 async function readLogs(rooms: Rooms, ids: readonly string[]): Promise<ReadonlyMap<string, readonly SessionEvent[]> | null> {

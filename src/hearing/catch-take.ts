@@ -1,7 +1,7 @@
 /** Cuts what is said out of a stream while words are being taught: one stretch of sound between two silences is one take. */
 import { clickOf } from './click.ts';
 import { createResampler, EAR_RATE_HZ } from './resample.ts';
-import { LOUD_ROOM_DB } from './take.ts';
+import { DROWNING_DB } from './take.ts';
 
 /** One stretch of sound, 16 kHz mono. Times are seconds of stream time. */
 export interface Caught {
@@ -133,7 +133,7 @@ export function createTakeCatcher(sampleRateHz: number, longestS: number): TakeC
       );
     },
     level: () => {
-      const lasting: CatchTrouble | null = floorDb > LOUD_ROOM_DB ? 'loud-room' : null;
+      const lasting: CatchTrouble | null = floorDb > DROWNING_DB ? 'loud-room' : null;
       const trouble = told && told.untilFrame > nextFrame() ? told.trouble : lasting;
       return { nowDb, floorDb, speaking: begunAt !== null, trouble };
     },

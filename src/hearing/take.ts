@@ -56,7 +56,7 @@ export const LONGEST_WORD_S = 2.5;
 const QUIETEST_DB = -60;
 const NOISY_DB = 10;
 /** A room this loud drowns a word said at arm's length, dB (tried on made sounds, no source). */
-export const LOUD_ROOM_DB = -40;
+export const DROWNING_DB = -40;
 /** 600 tightly cut words of three speakers range over 8 dB and more, hiss over 1 to 2, a word 10 dB out of it over 6 (C). */
 const FLAT_DB = 7;
 /** So short it may be a whistle, cut tight; longer it is the room. */
@@ -209,7 +209,7 @@ function moves(levels: Float32Array): boolean {
 /** Of a quiet room, or of one too loud for a word to stand out of it. */
 function nothingStandsOut(levels: Float32Array): TakeFault[] {
   const roomDb = percentile(levels, 0.5);
-  if (roomDb > LOUD_ROOM_DB) return ['too-noisy', 'too-short'];
+  if (roomDb > DROWNING_DB) return ['too-noisy', 'too-short'];
   return roomDb < QUIETEST_DB ? ['too-quiet'] : ['too-short'];
 }
 

@@ -1,7 +1,6 @@
 /** Words the engine's calls and reasons: short for the ear, one sentence for the eye. Numbers always come with their n. */
 import type { Call, Reason } from './call.ts';
 import type { Reason as RuleReason } from './chain/machine.ts';
-import type { StartReason } from './next-start.ts';
 import { type BodyArea, indexOfStep, type Step } from './plan.ts';
 import type { Outcome, Question, VoidReason } from './rep.ts';
 
@@ -158,18 +157,4 @@ function sayAlarm(area: BodyArea, level: 'look' | 'veterinarian'): string {
   return level === 'look'
     ? `More lifts than usual at ${AREAS[area]}: leave it for today and look. Is something sore?`
     : `Lifts keep coming at ${AREAS[area]}. A change like this can be pain: stop handling this place and ask your veterinarian.`;
-}
-
-/** Why the next session starts where it starts. */
-export function sayStart(why: StartReason): string {
-  switch (why.kind) {
-    case 'first-session':
-      return 'The first session begins on the first step.';
-    case 'step-reached':
-      return 'You go on from the step you reached.';
-    case 'ended-on-a-lift':
-      return 'The session ended on a lift, so one step lower.';
-    case 'gap':
-      return `${why.days} days without practice, so lower.`;
-  }
 }

@@ -4,7 +4,7 @@ import { Link, useLocation } from 'wouter';
 import type { Dog } from '../../core/event.ts';
 import type { NextStart } from '../../core/next-start.ts';
 import { indexOfStep, type Plan } from '../../core/plan.ts';
-import { sayStart } from '../../core/sentences.ts';
+import { sayStart } from '../../core/start-words.ts';
 import { useApp, useIntents } from '../app-context.tsx';
 import { HandlerSwitch } from '../parts/handler-switch.tsx';
 import css from './home.module.css';

@@ -2,7 +2,7 @@
 import { WARM_UPS } from '../../core/criterion.ts';
 import type { NextStart } from '../../core/next-start.ts';
 import { indexOfStep } from '../../core/plan.ts';
-import { sayStart } from '../../core/sentences.ts';
+import { sayStart } from '../../core/start-words.ts';
 import { unbroken } from '../picture/unbroken.ts';
 import css from './review.module.css';
 

@@ -1,0 +1,15 @@
+/** Says why the next session starts where it starts. Apart from the other sentences: the first screen needs no more. */
+import type { StartReason } from './next-start.ts';
+
+export function sayStart(why: StartReason): string {
+  switch (why.kind) {
+    case 'first-session':
+      return 'The first session begins on the first step.';
+    case 'step-reached':
+      return 'You go on from the step you reached.';
+    case 'ended-on-a-lift':
+      return 'The session ended on a lift, so one step lower.';
+    case 'gap':
+      return `${why.days} days without practice, so lower.`;
+  }
+}

@@ -54,5 +54,13 @@ describe.each(['light', 'dark'] as const)('in the %s theme', (colorScheme) => {
     await app.page.getByRole('button', { name: 'Finish' }).click();
     await app.page.getByRole('heading', { name: 'Next time' }).waitFor();
     expect(await findings(app.page), 'review').toEqual([]);
+    await app.page.getByRole('button', { name: /^Rep 2,/ }).click();
+    const panel = app.page.getByRole('region', { name: 'Put rep 2 right' });
+    await panel.locator('details').evaluateAll((all) => {
+      for (const details of all) details.setAttribute('open', '');
+    });
+    await panel.getByRole('button', { name: 'It was lifted' }).last().click();
+    await app.page.getByText('Put right. As heard: kept').waitFor();
+    expect(await findings(app.page), 'a rep put right').toEqual([]);
   });
 });

@@ -54,7 +54,8 @@ export function createTeaching({ ear, keeper, handler, show }: TeachingParts): T
   };
   const build = async (from: string) => {
     const { words, talk, learned, takes } = teachingOf(keeper.library(), handler());
-    taught = takes === 0 ? null : { enrolled: await ear.enrol({ words, talk, learned }), takes, talk: talk.length };
+    const pieces = talk.length + learned.filter(({ word }) => word === undefined).length;
+    taught = takes === 0 ? null : { enrolled: await ear.enrol({ words, talk, learned }), takes, talk: pieces };
     taughtFrom = from;
     show(state, taught);
     return taught;

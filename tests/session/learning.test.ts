@@ -70,7 +70,7 @@ async function taughtApp(heard = HEARD) {
 }
 
 test('false triggers that are put right make talk of themselves, and the session says what that changes', async () => {
-  const { intents, reviewed, learned } = await taughtApp();
+  const { app, intents, reviewed, learned } = await taughtApp();
   const wrong = reviewed().hearings.filter((each) => each.startedAtS > 18 && each.was !== 'unsure');
   expect(wrong.length).toBeGreaterThan(1);
   expect(await intents.lookAtLesson()).toEqual({ toLearn: 0, learned: 0, without: 0, ofAnother: null });
@@ -80,6 +80,8 @@ test('false triggers that are put right make talk of themselves, and the session
   const change = await intents.learn();
   expect(learned().map(({ word, of }) => [word, of])).toEqual(wrong.map(({ id }) => ['talk', id]));
   expect(change).toMatchObject({ lost: 0 });
+  // The forecast rests on them as on any other talk.
+  expect(app.getState().taught?.talk).toBe(wrong.length);
   expect(change?.falseAfter).toBeLessThan(change?.falseBefore ?? 0);
   expect(await intents.lookAtLesson()).toMatchObject({ toLearn: 0, learned: wrong.length });
 });

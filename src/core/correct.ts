@@ -5,8 +5,8 @@ import type { Correction, RepWord } from './correction.ts';
 import { decide } from './criterion.ts';
 import type { SessionEvent } from './event.ts';
 import { append, type BadLog, fold, type SessionState, standingEvents } from './fold.ts';
+import { callsInOrder, isOverruled } from './placed-calls.ts';
 import { hearInRep, type Phase, WAITING } from './rep.ts';
-import { callsInOrder, isOverruled } from './summary.ts';
 import type { Seconds } from './units.ts';
 import type { EarName, Unsure, Word } from './word.ts';
 

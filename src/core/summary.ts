@@ -2,6 +2,7 @@
 import type { Call } from './call.ts';
 import type { EarState } from './event.ts';
 import { type Rep, type SessionState, standingEvents, undoneIds } from './fold.ts';
+import { callsInOrder, isOverruled } from './placed-calls.ts';
 import { indexOfStep, type Step } from './plan.ts';
 import type { VoidReason } from './rep.ts';
 import { OUTCOME_WORDS, sayOutcome } from './sentences.ts';
@@ -9,12 +10,6 @@ import { FEWEST_FOR_INTERVAL } from './statistics/interval.ts';
 import { wilson } from './statistics/share.ts';
 import type { Seconds } from './units.ts';
 import type { Heard, Unsure } from './word.ts';
-
-/** A call and its place: after which rep (0: before the first). Holds what the handler overruled, too. */
-export interface PlacedCall {
-  readonly call: Call;
-  readonly afterRep: number;
-}
 
 /** Every rep in exactly one heap. */
 export interface Tally {
@@ -33,20 +28,6 @@ export interface Summary {
   readonly gist: readonly string[];
   /** What was set apart, how long it took, how sure all this is. */
   readonly grounds: readonly string[];
-}
-
-/** Every call that stands, in the order made. */
-export function callsInOrder(state: SessionState): readonly PlacedCall[] {
-  const endedAt = new Map(state.reps.map((rep) => [rep.endedBy, rep.n]));
-  const placed: PlacedCall[] = [];
-  let afterRep = 0;
-  for (const event of standingEvents(state.log)) {
-    afterRep = endedAt.get(event.id) ?? afterRep;
-    if (event.type !== 'called') continue;
-    const { because: _because, ...call } = event.body;
-    placed.push({ call, afterRep });
-  }
-  return placed;
 }
 
 /** What was heard, surely or not, from the end of the rep before to the end of this one. */
@@ -164,11 +145,6 @@ function sayMoveCounts(calls: readonly Call[]): string {
   ]
     .filter((part) => part !== 0)
     .join(', ');
-}
-
-/** Moved by the handler's word, not by the rule. */
-export function isOverruled(call: Call): boolean {
-  return call.reasons.some(({ kind }) => kind === 'handler-says');
 }
 
 /** "24 reps in 6 min 20 s, 15 treats." */

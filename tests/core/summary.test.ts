@@ -4,8 +4,8 @@ import { describe, expect, test } from 'vitest';
 import { DEMO_PLAN } from '../../demo/scenario.ts';
 import { feed, LONG, open, type Played, say, sessionStart, type } from '../../demo/typed-session.ts';
 import { firstStart } from '../../src/core/next-start.ts';
+import { callsInOrder } from '../../src/core/placed-calls.ts';
 import {
-  callsInOrder,
   deafForS,
   heardIn,
   sayHeld,

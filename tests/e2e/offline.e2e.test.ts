@@ -31,7 +31,7 @@ test('after one visit everything works without a network', async () => {
     ['#/plan/demo-plan', 'File one claw'],
     ['#/settings', 'Your data'],
     ['#/review', 'Sessions'],
-  ]) {
+  ] as const) {
     await page.goto(`${inject('appUrl')}${at}`);
     await page.getByRole('heading', { name: sign }).first().waitFor();
   }

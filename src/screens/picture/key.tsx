@@ -1,8 +1,8 @@
 /** Says how the picture is read: each shape with its word, in the very ink of the picture. */
 import type { Call } from '../../core/call.ts';
+import type { PlacedCall } from '../../core/placed-calls.ts';
 import type { Outcome } from '../../core/rep.ts';
 import { OUTCOME_WORDS } from '../../core/sentences.ts';
-import type { PlacedCall } from '../../core/summary.ts';
 import { BarShape, FlagShape, type Ink, PutRightDot } from './ink.tsx';
 import css from './key.module.css';
 import { type Bar, type Flag, isCalledOut } from './layout.ts';

@@ -7,9 +7,9 @@
  */
 import type { Call } from '../../core/call.ts';
 import type { Rep } from '../../core/fold.ts';
+import { isOverruled, type PlacedCall } from '../../core/placed-calls.ts';
 import { indexOfStep, insertBefore, type Step } from '../../core/plan.ts';
 import type { Outcome } from '../../core/rep.ts';
-import { isOverruled, type PlacedCall } from '../../core/summary.ts';
 import type { Seconds } from '../../core/units.ts';
 import { levelOf } from './level.ts';
 

@@ -1,9 +1,10 @@
 /** The one picture, bars on stairs: whole and walkable in the review, the last few bars in practice, a thumbnail in a list. */
 import { type KeyboardEvent, type ReactNode, useLayoutEffect, useRef, useState } from 'react';
 import type { Rep } from '../../core/fold.ts';
+import type { PlacedCall } from '../../core/placed-calls.ts';
 import type { Step } from '../../core/plan.ts';
 import { CALL_WORDS } from '../../core/sentences.ts';
-import { type PlacedCall, sayPicture, sayRep } from '../../core/summary.ts';
+import { sayPicture, sayRep } from '../../core/summary.ts';
 import { Drawing, Guides, inOrder, Names, PutRightDot, type Wraps } from './ink.tsx';
 import { type Bar, FLAG_PX, type Flag, type StairsInput, type StairsLayout } from './layout.ts';
 import { Paper } from './paper.tsx';

@@ -1,7 +1,8 @@
 /** The picture read aloud: the same reps as a table of time, step, held, outcome and what was called. */
 import type { Rep } from '../../core/fold.ts';
+import type { PlacedCall } from '../../core/placed-calls.ts';
 import { CALL_WORDS, sayOutcome } from '../../core/sentences.ts';
-import { type PlacedCall, sayHeld, sayMoment } from '../../core/summary.ts';
+import { sayHeld, sayMoment } from '../../core/summary.ts';
 import { OutcomeShape } from './key.tsx';
 import css from './table.module.css';
 import { unbroken } from './unbroken.ts';

@@ -2,8 +2,8 @@
 import type { Call } from '../../core/call.ts';
 import { stepOf } from '../../core/criterion.ts';
 import type { SessionState } from '../../core/fold.ts';
+import { callsInOrder, isOverruled } from '../../core/placed-calls.ts';
 import { CALL_WORDS, sayCall, sayOutcome, sayQuestion } from '../../core/sentences.ts';
-import { callsInOrder, isOverruled } from '../../core/summary.ts';
 import type { Word } from '../../core/word.ts';
 
 export interface Saying {

@@ -1,7 +1,8 @@
 /** Lists every call of a session with its reasons, in the order made. */
+
+import type { PlacedCall } from '../../core/placed-calls.ts';
 import type { Step } from '../../core/plan.ts';
 import { sayCall } from '../../core/sentences.ts';
-import type { PlacedCall } from '../../core/summary.ts';
 import { unbroken } from '../picture/unbroken.ts';
 import css from './review.module.css';
 

@@ -1,7 +1,7 @@
 /** Asks, where lifts gathered at one place of the body, whether it hurts. A question, never a finding. */
 import type { Reason } from '../../core/call.ts';
+import type { PlacedCall } from '../../core/placed-calls.ts';
 import { sayReason } from '../../core/sentences.ts';
-import type { PlacedCall } from '../../core/summary.ts';
 import css from './review.module.css';
 
 type Alarm = Extract<Reason, { kind: 'area-alarm' }>;

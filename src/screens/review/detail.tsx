@@ -1,9 +1,10 @@
 /** What lies behind one bar or one flag: the words heard, how long it was held, what the engine made of it. */
 import type { CallsBeside } from '../../core/correct.ts';
 import type { Rep, SessionState } from '../../core/fold.ts';
+import type { PlacedCall } from '../../core/placed-calls.ts';
 import { criterionS } from '../../core/plan.ts';
 import { sayCall, sayOutcome } from '../../core/sentences.ts';
-import { capital, heardIn, type PlacedCall, sayHeld, sayMoment } from '../../core/summary.ts';
+import { capital, heardIn, sayHeld, sayMoment } from '../../core/summary.ts';
 import type { EarName, Heard, Unsure } from '../../core/word.ts';
 import { type Picked, sayFlag } from '../picture/stairs.tsx';
 import { unbroken } from '../picture/unbroken.ts';

@@ -1,6 +1,7 @@
 /** A session without a rep: teaches the picture with invented data, clearly named as such. */
 import { useState } from 'react';
-import { callsInOrder, summarize } from '../../core/summary.ts';
+import { callsInOrder } from '../../core/placed-calls.ts';
+import { summarize } from '../../core/summary.ts';
 import { inventedSession } from '../picture/invented.ts';
 import { Key } from '../picture/key.tsx';
 import { type Picked, Stairs } from '../picture/stairs.tsx';

@@ -3,7 +3,7 @@ import { DEMO_PLAN } from '../../../demo/scenario.ts';
 import { feed, LONG, open, type Played, say, sessionStart, type } from '../../../demo/typed-session.ts';
 import type { SessionState } from '../../../src/core/fold.ts';
 import { firstStart } from '../../../src/core/next-start.ts';
-import { callsInOrder } from '../../../src/core/summary.ts';
+import { callsInOrder } from '../../../src/core/placed-calls.ts';
 import type { StairsInput } from '../../../src/screens/picture/layout.ts';
 
 export function beginAt(stepId: string): Played {

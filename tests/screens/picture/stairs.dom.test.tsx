@@ -2,7 +2,8 @@
 import { fireEvent, render, screen } from '@testing-library/react';
 import { expect, test, vi } from 'vitest';
 import type { SessionState } from '../../../src/core/fold.ts';
-import { callsInOrder, sayHeld } from '../../../src/core/summary.ts';
+import { callsInOrder } from '../../../src/core/placed-calls.ts';
+import { sayHeld } from '../../../src/core/summary.ts';
 import { Key } from '../../../src/screens/picture/key.tsx';
 import { type Picked, Stairs } from '../../../src/screens/picture/stairs.tsx';
 import { StairsTable } from '../../../src/screens/picture/table.tsx';

@@ -4,8 +4,8 @@ import axe from 'axe-core';
 import { expect, test, vi } from 'vitest';
 import { endedOnLift, type SessionState } from '../../../src/core/fold.ts';
 import { nextStart } from '../../../src/core/next-start.ts';
+import { callsInOrder } from '../../../src/core/placed-calls.ts';
 import { sayCall } from '../../../src/core/sentences.ts';
-import { callsInOrder } from '../../../src/core/summary.ts';
 import { Review } from '../../../src/screens/review/review.tsx';
 import { hardOfHearing, nothing, oneRep, soreAtThePaws, wholeSession } from '../picture/sessions.ts';
 

@@ -9,8 +9,8 @@ export interface InRooms {
 
 /** Weight of how takes of a word differ, beside how a take differs from itself in other noise (0, .3, .5 and 1 tried on composed sessions). */
 const TAKES_WEIGHT = 0.5;
-/** Added to the variance of every direction, in mean variances: what never moved in a few takes may yet move (.1 to 2 tried). */
-const CAUTION = 0.5;
+/** Added to the variance of every direction, in mean variances: what never moved in a few takes may yet move (.2 to 2 tried). */
+const CAUTION = 2;
 
 const triangle = (n: number): number => (n * (n + 1)) / 2;
 

@@ -22,6 +22,7 @@ const SCREENS: readonly (readonly [string, string])[] = [
   ['#/sound', 'Your words'],
   ['#/settings', 'Your data'],
   ['#/review', 'Sessions'],
+  ['#/progress', 'Places and people'],
   ['#/plan/demo-plan', 'File one claw'],
   ['#/practice', 'No session is running'],
   ['#/review/nowhere', 'not on this device'],

@@ -126,8 +126,11 @@ const PLACES = [
 ] as const;
 
 function Bar({ path }: { path: string }) {
-  const here = (to: string) =>
-    to === '/' ? path === '/' || path.startsWith('/plan') || path.startsWith('/dogs') : path.startsWith(to);
+  const under = (...places: readonly string[]) => places.some((place) => path.startsWith(place));
+  const here = (to: string) => {
+    if (to === '/') return path === '/' || under('/plan', '/dogs');
+    return to === '/review' ? under('/review', '/observe') : under(to);
+  };
   return (
     <nav className={css.bar} aria-label="Places">
       {PLACES.map(([to, name]) => (

@@ -26,6 +26,9 @@ const SCREENS: readonly (readonly [string, string])[] = [
   ['#/plan/demo-plan', 'File one claw'],
   ['#/practice', 'No session is running'],
   ['#/review/nowhere', 'not on this device'],
+  ['#/dogs', 'Dogs, handlers, places'],
+  ['#/dogs/demo-dog', 'Worth knowing'],
+  ['#/observe/nowhere', 'not on this device'],
 ];
 
 describe.each(['light', 'dark'] as const)('in the %s theme', (colorScheme) => {

@@ -203,19 +203,21 @@ async function readHeads(rows: Rows): Promise<{ heads: readonly SessionHead[]; d
   const { events, damaged } = sortOut(await rows.ofTypes(['session-started', 'session-ended', 'undone', 'corrected']));
   const reviewed = writtenInReview(events as readonly SessionEvent[]);
   const sessions = bySession(events as readonly SessionEvent[]);
-  const heads: SessionHead[] = [];
-  const alsoDamaged: Damage[] = [];
-  for (const [id, ends] of sessions) {
+  const begun = [...sessions].flatMap(([id, ends]) => {
     const started = ends.find((event) => event.type === 'session-started');
-    if (!started) continue;
-    const ids = await rows.idsOfSession(id);
-    // A review weeks later does not make the session younger.
-    const last = sortOut(await rows.get(lastOfEachDevice(ids.filter((each) => !reviewed.has(each)))));
-    alsoDamaged.push(...last.damaged);
+    return started ? [{ id, ends, started }] : [];
+  });
+  // All asked at once: one after the other, thousands of sessions take seconds.
+  const ids = await Promise.all(begun.map(({ id }) => rows.idsOfSession(id)));
+  // A review weeks later does not make the session younger.
+  const lasts = ids.map((all) => lastOfEachDevice(all.filter((each) => !reviewed.has(each))));
+  const last = sortOut(await rows.get(lasts.flat()));
+  const lastAt = new Map(last.events.map((event) => [event.session, event.at]));
+  const heads = begun.map(({ id, ends, started }, nth): SessionHead => {
     const ended = standingEvents(ends).some((event) => event.type === 'session-ended');
-    heads.push({ id, started, ended, lastAt: (last.events.at(-1) ?? started).at, events: ids.length });
-  }
-  return { heads: newestFirst(heads), damaged: withoutDoubles([...damaged, ...alsoDamaged]) };
+    return { id, started, ended, lastAt: lastAt.get(id) ?? started.at, events: ids[nth]?.length ?? 0 };
+  });
+  return { heads: newestFirst(heads), damaged: withoutDoubles([...damaged, ...last.damaged]) };
 }
 
 function bySession(events: readonly SessionEvent[]): ReadonlyMap<string, readonly SessionEvent[]> {

@@ -58,8 +58,9 @@ test('a new phone is filled from the file, and filling it twice changes nothing'
 
 test('a record that is damaged goes out with the rest and is told again when it comes back', async () => {
   const evening = firstEvening();
-  const bad = { ...evening[9], body: { ...evening[9]?.body, confidence: 7 } };
-  const store = createMemoryStore({ newId: () => DEVICE, records: evening.with(9, bad as StoredEvent) });
+  const at = evening.findIndex(({ type }) => type === 'word-heard');
+  const bad = { ...evening[at], body: { ...evening[at]?.body, confidence: 7 } };
+  const store = createMemoryStore({ newId: () => DEVICE, records: evening.with(at, bad as StoredEvent) });
   const text = exportText(await value(store.all()), NOW);
   expect(complaints(text)).toEqual([
     `file › events[${evening.length - 1}] › body › confidence: expected a number from 0 to 1, got 7`,

@@ -74,6 +74,16 @@ export function FlagShape({ flag }: { flag: Flag }) {
   );
 }
 
+/** The ring lies under the tread, where no outcome is drawn. */
+export function withRing(bar: Bar, shape: ReactNode): ReactNode {
+  return (
+    <>
+      {shape}
+      <PutRightDot x={bar.fromPx + 8} y={bar.yPx + 8} />
+    </>
+  );
+}
+
 /** A rep that is not as the ear had it. */
 export function PutRightDot({ x, y }: { x: number; y: number }) {
   return <circle className={css.dot} cx={x} cy={y} r={3.5} />;

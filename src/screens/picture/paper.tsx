@@ -1,5 +1,5 @@
 /** Lays the picture on paper: hatched, and in rows like written music, because a page cannot be scrolled. */
-import { Drawing, Guides, Names } from './ink.tsx';
+import { Drawing, Guides, Names, type Wraps, withRing } from './ink.tsx';
 import type { StairsLayout } from './layout.ts';
 import css from './paper.module.css';
 
@@ -14,18 +14,24 @@ interface Row {
   readonly toPx: number;
 }
 
-export function Paper({ layout }: { layout: StairsLayout }) {
+export interface PaperProps {
+  readonly layout: StairsLayout;
+  readonly putRight?: ReadonlySet<number> | undefined;
+}
+
+export function Paper({ layout, putRight }: PaperProps) {
   const rows = cutRows(layout, PAGE_PX);
   return (
     <div className={css.paper}>
       {rows.map((row) => (
-        <PaperRow key={row.fromPx} layout={layout} row={row} />
+        <PaperRow key={row.fromPx} layout={layout} row={row} putRight={putRight} />
       ))}
     </div>
   );
 }
 
-function PaperRow({ layout, row }: { layout: StairsLayout; row: Row }) {
+function PaperRow({ layout, row, putRight }: PaperProps & { row: Row }) {
+  const wraps: Wraps = { bar: (bar, shape) => (putRight?.has(bar.n) ? withRing(bar, shape) : shape) };
   const shown = within(layout, row);
   const heights = shown.treads.map(({ yPx }) => yPx);
   const topPx = Math.min(...heights) - ABOVE_PX;
@@ -35,7 +41,7 @@ function PaperRow({ layout, row }: { layout: StairsLayout; row: Row }) {
     <svg className={css.row} width={PAGE_PX} height={heightPx} viewBox={`0 ${topPx} ${PAGE_PX} ${heightPx}`} aria-hidden="true">
       <Guides levels={levels} widthPx={PAGE_PX} />
       <g transform={`translate(${-row.fromPx})`}>
-        <Drawing layout={shown} ink="hatch" />
+        <Drawing layout={shown} ink="hatch" wraps={wraps} />
       </g>
       <Names levels={levels} />
     </svg>

@@ -5,7 +5,7 @@ import type { PlacedCall } from '../../core/placed-calls.ts';
 import type { Step } from '../../core/plan.ts';
 import { CALL_WORDS } from '../../core/sentences.ts';
 import { sayPicture, sayRep } from '../../core/summary.ts';
-import { Drawing, Guides, inOrder, Names, PutRightDot, type Wraps } from './ink.tsx';
+import { Drawing, Guides, inOrder, Names, type Wraps, withRing } from './ink.tsx';
 import { type Bar, FLAG_PX, type Flag, type StairsInput, type StairsLayout } from './layout.ts';
 import { Paper } from './paper.tsx';
 import { POLE_PX } from './shapes.ts';
@@ -25,7 +25,7 @@ export interface StairsProps {
   readonly calls?: readonly PlacedCall[];
   readonly variant?: 'full' | 'strip' | 'thumbnail';
   readonly selected?: Picked | null;
-  /** Reps that were put right afterwards: a dot under the bar. */
+  /** Reps that were put right afterwards: a ring under the bar. */
   readonly putRight?: ReadonlySet<number>;
   /** What a picture wider than its box shows first (full picture only); left out: the newest. */
   readonly from?: 'start' | 'newest';
@@ -73,7 +73,7 @@ function FullStairs(props: StairsProps) {
           <Names levels={layout.levels} />
         </svg>
       </div>
-      <Paper layout={layoutFull(inputOf(props), Number.POSITIVE_INFINITY)} />
+      <Paper layout={layoutFull(inputOf(props), Number.POSITIVE_INFINITY)} putRight={props.putRight} />
     </div>
   );
 }
@@ -140,7 +140,7 @@ function Walkable({ reps, layout, selected = null, putRight, from, onPick }: Wal
     bar: (bar, shape) => {
       const isPutRight = putRight?.has(bar.n) ?? false;
       const name = isPutRight ? `${sayBar(reps, bar)} Put right.` : sayBar(reps, bar);
-      return wrap(pickedOf(bar), name, isPutRight ? <PutRight bar={bar} shape={shape} /> : shape, <BarHit bar={bar} />);
+      return wrap(pickedOf(bar), name, isPutRight ? withRing(bar, shape) : shape, <BarHit bar={bar} />);
     },
     flag: (flag, shape) => wrap(pickedOf(flag), sayFlag(flag), shape, <FlagHit flag={flag} />),
   };
@@ -154,16 +154,6 @@ function Walkable({ reps, layout, selected = null, putRight, from, onPick }: Wal
 
 function BarHit({ bar }: { bar: Bar }) {
   return <rect className={css.hit} x={bar.fromPx - 4} y={bar.yPx - 32} width={bar.lengthPx + 8} height={36} rx={4} />;
-}
-
-/** The dot lies under the tread, where no outcome is drawn. */
-function PutRight({ bar, shape }: { bar: Bar; shape: ReactNode }) {
-  return (
-    <>
-      {shape}
-      <PutRightDot x={bar.fromPx + 8} y={bar.yPx + 8} />
-    </>
-  );
 }
 
 function FlagHit({ flag }: { flag: Flag }) {

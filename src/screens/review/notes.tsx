@@ -1,22 +1,24 @@
-/** What the handler wrote about single reps: notes, and why one was no trial. */
+/** What the handler wrote: about the session, about single reps, and why one was no trial. */
 import type { CorrectedSession } from '../../core/correct.ts';
 import css from './review.module.css';
 
 export function Notes({ session: { state, notes, voidReasons } }: { session: CorrectedSession }) {
-  const written = state.reps.flatMap(({ n, endedBy }) => {
+  const whole = notes.get('');
+  const single = state.reps.flatMap(({ n, endedBy }) => {
     const reason = voidReasons.get(endedBy);
     const note = notes.get(endedBy);
     const texts = [reason && `No trial: ${reason}`, note].filter((text) => text !== undefined && text !== '');
-    return texts.map((text) => ({ n, text: text as string }));
+    return texts.map((text) => ({ of: `rep ${n}`, text: text as string }));
   });
+  const written = whole ? [{ of: 'session', text: whole }, ...single] : single;
   if (written.length === 0) return null;
   return (
     <section className={css.calls}>
       <h2>Your notes</h2>
       <ul className={css.list}>
-        {written.map(({ n, text }) => (
-          <li key={`${n} ${text}`}>
-            <span className={css.when}>rep {n}</span>
+        {written.map(({ of, text }) => (
+          <li key={`${of} ${text}`}>
+            <span className={css.when}>{of}</span>
             <span>{text}</span>
           </li>
         ))}

@@ -149,9 +149,11 @@ test('a picture that opens at its start is entered there', () => {
 
 test('a rep that was put right says so, and has a ring under its bar', () => {
   const { reps, standing } = wholeSession();
-  render(<Stairs reps={reps} steps={standing.steps} putRight={new Set([3])} onPick={() => {}} />);
+  const { container } = render(<Stairs reps={reps} steps={standing.steps} putRight={new Set([3])} onPick={() => {}} />);
   const marked = screen.getAllByRole('button').filter((item) => item.querySelector('circle'));
   expect(marked.map((item) => item.getAttribute('aria-label'))).toEqual(['Rep 3, Lie flat 3 s. Kept, held 3.5 s. Put right.']);
+  // On the screen and on paper.
+  expect(container.querySelectorAll('circle')).toHaveLength(2);
 });
 
 test('an empty picture is a picture', () => {

@@ -111,6 +111,14 @@ test('a note is kept by its rep', async () => {
   expect((panel(3).getByLabelText('A note on rep 3') as HTMLTextAreaElement).value).toBe('<b>wind</b>');
 });
 
+test('a note on the session is kept, and read among the notes', async () => {
+  render(<Kept heard={wholeSession()} />);
+  fireEvent.change(screen.getByLabelText('A note on this session'), { target: { value: 'new mat' } });
+  fireEvent.click(screen.getByRole('button', { name: 'Keep the note' }));
+  const notes = await screen.findByRole('heading', { name: 'Your notes' });
+  expect(notes.parentElement?.textContent).toBe('Your notessessionnew mat');
+});
+
 test('a rep that was put right is marked in the picture and in the table, and tells how it was heard', async () => {
   render(<Kept heard={wholeSession()} />);
   pick(11);

@@ -7,14 +7,27 @@ const STYLES = [
 ] as const;
 
 export function svgText(svg: SVGSVGElement): string {
-  return new XMLSerializer().serializeToString(styledCopy(svg));
+  return inLight(() => new XMLSerializer().serializeToString(styledCopy(svg)));
+}
+
+/** In one go, so that nothing is drawn meanwhile. Colours are settled at the root: a theme further in changes none. */
+function inLight<T>(work: () => T): T {
+  const { dataset } = document.documentElement;
+  const theme = dataset.theme;
+  dataset.theme = 'light';
+  try {
+    return work();
+  } finally {
+    if (theme === undefined) delete dataset.theme;
+    else dataset.theme = theme;
+  }
 }
 
 function styledCopy(svg: SVGSVGElement): SVGSVGElement {
   const copy = svg.cloneNode(true) as SVGSVGElement;
   // Somewhere in the page, or it has no computed style; out of sight.
   const away = document.createElement('div');
-  away.style.cssText = 'position:absolute;inset-inline-start:-9999px;color-scheme:light;background:var(--paper)';
+  away.style.cssText = 'position:absolute;inset-inline-start:-9999px;background:var(--paper)';
   copy.style.display = 'block';
   away.append(copy);
   document.body.append(away);
@@ -64,11 +77,14 @@ const SCALE = 3;
 /** Null when the browser cannot draw it. */
 export async function pngOf(svg: SVGSVGElement): Promise<Blob | null> {
   const image = new Image();
-  image.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(svgText(svg))}`;
+  // The content policy lets in pictures of our own only under such an address.
+  image.src = URL.createObjectURL(new Blob([svgText(svg)], { type: 'image/svg+xml' }));
   try {
     await image.decode();
   } catch {
     return null;
+  } finally {
+    URL.revokeObjectURL(image.src);
   }
   const canvas = document.createElement('canvas');
   canvas.width = SCALE * image.width;

@@ -8,8 +8,8 @@ export interface CalendarDay {
   readonly day: Day;
   readonly sessions: number;
   readonly trials: number;
-  /** Later than today: nothing can be said. */
-  readonly isAhead: boolean;
+  /** Before the first session ever, or later than today: neither practice nor rest. */
+  readonly isOutside: boolean;
 }
 
 export interface CalendarWeek {
@@ -22,16 +22,17 @@ export interface CalendarWeek {
 export function calendarOf(chosen: readonly SessionDigest[], today: Day, weeks: number): readonly CalendarWeek[] {
   const byDay = groupBy(chosen, ({ day }) => day);
   const last = weekOf(today);
+  const first = chosen.reduce((least, { day }) => Math.min(least, day), Number.POSITIVE_INFINITY);
   return Array.from({ length: weeks }, (_, nth) => last - weeks + 1 + nth).map((week) => ({
     week,
-    days: Array.from({ length: 7 }, (_, nth) => dayFrom(byDay, mondayOf(week) + nth, today)),
+    days: Array.from({ length: 7 }, (_, nth) => dayFrom(byDay, mondayOf(week) + nth, first, today)),
   }));
 }
 
-function dayFrom(byDay: ReadonlyMap<Day, readonly SessionDigest[]>, day: Day, today: Day): CalendarDay {
+function dayFrom(byDay: ReadonlyMap<Day, readonly SessionDigest[]>, day: Day, first: Day, today: Day): CalendarDay {
   const digests = byDay.get(day) ?? [];
   const trials = digests.reduce((sum, digest) => sum + trialsOf(digest).of, 0);
-  return { day, sessions: digests.length, trials, isAhead: day > today };
+  return { day, sessions: digests.length, trials, isOutside: day < first || day > today };
 }
 
 export interface DaysCount {
@@ -44,7 +45,7 @@ export interface DaysCount {
 }
 
 export function countDays(weeks: readonly CalendarWeek[]): DaysCount {
-  const days = weeks.flatMap((week) => week.days).filter(({ isAhead }) => !isAhead);
+  const days = weeks.flatMap((week) => week.days).filter(({ isOutside }) => !isOutside);
   let [running, mostRunning] = [0, 0];
   for (const { sessions } of days) {
     running = sessions > 0 ? running + 1 : 0;

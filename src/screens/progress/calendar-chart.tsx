@@ -68,7 +68,7 @@ export function CalendarPlot({ weeks, hatched = false, walk }: CalendarPlotProps
 
 function DayShape({ day, yPx, hatch }: { day: CalendarDay; yPx: number; hatch: string | null }) {
   const middle = CELL_PX / 2;
-  if (day.isAhead) return <circle className={css.ahead} cx={middle} cy={yPx + middle} r={1.5} />;
+  if (day.isOutside) return <circle className={css.outside} cx={middle} cy={yPx + middle} r={1.5} />;
   if (day.sessions === 0) return <circle className={css.rest} cx={middle} cy={yPx + middle} r={4} />;
   const fill = hatch ? { className: css.practisedHatched, fill: `url(#${hatch})` } : { className: css.practised };
   return (
@@ -81,8 +81,8 @@ function DayShape({ day, yPx, hatch }: { day: CalendarDay; yPx: number; hatch: s
   );
 }
 
-export function sayCalendarDay({ day, sessions, trials, isAhead }: CalendarDay): string {
-  if (isAhead) return `${sayDay(day)}: still ahead.`;
+export function sayCalendarDay({ day, sessions, trials, isOutside }: CalendarDay): string {
+  if (isOutside) return `${sayDay(day)}: before your first session, or still ahead.`;
   if (sessions === 0) return `${sayDay(day)}: a rest day.`;
   return `${sayDay(day)}: ${count(sessions, 'session')}, ${count(trials, 'trial')}.`;
 }

@@ -48,7 +48,7 @@ export function holdSheet(weeks: readonly HoldWeek[]): Sheet {
 export function calendarSheet(weeks: readonly CalendarWeek[]): Sheet {
   const rows = weeks.flatMap(({ days }) =>
     days
-      .filter(({ isAhead }) => !isAhead)
+      .filter(({ isOutside }) => !isOutside)
       .map(({ day, sessions, trials }) => [isoDay(day), sessions === 0 ? 'rest' : 'practice', sessions, trials]),
   );
   return { head: ['day', 'what', 'sessions', 'trials'], rows };

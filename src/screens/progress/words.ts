@@ -118,6 +118,7 @@ function sayRate({ perMinute, interval }: Rate): string {
 }
 
 export function findDays({ days, practised, rest, mostRunning }: DaysCount): string {
+  if (days === 0) return 'No session yet.';
   if (practised === 0) return `No practice in the latest ${days} days.`;
   const running =
     mostRunning > 1 ? ` At most ${mostRunning} days of practice ran without rest.` : ' No two days of practice ran on.';

@@ -43,7 +43,7 @@ describe('comparing', () => {
   });
 });
 
-test('a calendar counts rest days up to today, and today is not yet over', () => {
+test('a calendar counts rest days from the first session to today; what lies outside is neither', () => {
   // Wednesday 4 March 2026.
   const today = dayOf('2026-03-04');
   const weeks = calendarOf(
@@ -52,8 +52,8 @@ test('a calendar counts rest days up to today, and today is not yet over', () =>
     2,
   );
   expect(weeks.map(({ days }) => days.map(({ sessions }) => sessions).join(''))).toEqual(['0012000', '0000000']);
-  expect(weeks[1]?.days.filter(({ isAhead }) => isAhead)).toHaveLength(4);
-  expect(countDays(weeks)).toEqual({ days: 10, practised: 2, rest: 8, sessions: 3, mostRunning: 2 });
+  expect(weeks.map(({ days }) => days.filter(({ isOutside }) => isOutside).length)).toEqual([2, 4]);
+  expect(countDays(weeks)).toEqual({ days: 8, practised: 2, rest: 6, sessions: 3, mostRunning: 2 });
 });
 
 describe('a spreadsheet', () => {

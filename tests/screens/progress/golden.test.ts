@@ -21,7 +21,7 @@ path{fill:none}.guide,.goal{stroke:var(--line)}.goal{stroke:var(--soft);stroke-d
 .gap{stroke:var(--soft);stroke-width:2;stroke-dasharray:.1 5;stroke-linecap:round}.joined,.whisker,.latest{stroke:var(--kept)}
 .joined{stroke-width:2}.latest{stroke-width:3}.liftedJoined,.cross{stroke:var(--lifted);stroke-width:2}.dot,.practised{fill:var(--kept)}
 .few{fill:var(--paper);stroke:var(--kept)}.curve{stroke:var(--soft);stroke-width:1.75}.censored{stroke:var(--soft)}
-.rest{fill:none;stroke:var(--soft)}.ahead{fill:var(--line)}text{font:14px sans-serif;fill:var(--soft)}.number{fill:var(--paper)}
+.rest{fill:none;stroke:var(--soft)}.outside{fill:var(--line)}text{font:14px sans-serif;fill:var(--soft)}.number{fill:var(--paper)}
 .label{fill:var(--ink);stroke:var(--paper);stroke-width:3;paint-order:stroke}
 `;
 

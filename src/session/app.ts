@@ -155,13 +155,26 @@ const heardSounds = () => import('./heard-sounds.ts');
 
 /** What hears and sounds, and what is done with it: none of it is needed to draw the first screen. */
 async function openDoing(home: HomeRooms) {
-  const [{ furnish }, running, soundCheck] = await Promise.all([
-    import('./furnish.ts'),
-    import('./run.ts'),
-    import('./sound-check.ts'),
-  ]);
+  const { furnish } = await import('./furnish.ts');
+  const { finish, listenAgain, practise, sayByHand } = await import('./run.ts');
+  const soundCheck = await import('./sound-check.ts');
+  const { addRecordings, bind, checkSayings, forget, hearSound } = soundCheck;
+  const { leaveSoundCheck, saveSettings, teach, teachAgain, tryOut } = soundCheck;
+  const running = { finish, listenAgain, practise, sayByHand };
+  const checking = {
+    addRecordings,
+    bind,
+    checkSayings,
+    forget,
+    hearSound,
+    leaveSoundCheck,
+    saveSettings,
+    teach,
+    teachAgain,
+    tryOut,
+  };
   const rooms = await furnish(home);
-  return rooms && { rooms, does: { ...running, ...soundCheck } };
+  return rooms && { rooms, does: { ...running, ...checking } };
 }
 type Doing = NonNullable<Awaited<ReturnType<typeof openDoing>>>['does'];
 

@@ -1,21 +1,10 @@
 /** axe looks at every screen, light and dark, and finds nothing. */
-import axe from 'axe-core';
-import type { Page } from 'playwright';
 import { afterEach, describe, expect, inject, test } from 'vitest';
 import { type OpenedApp, openApp } from '../support/open-app.ts';
-import { repByKeys, startPractice } from './walk.ts';
+import { findings, repByKeys, startPractice } from './walk.ts';
 
 let app: OpenedApp;
 afterEach(() => app.close());
-
-/** What axe finds, as "rule: element". WCAG 2.2 A and AA, and its own best practices. */
-async function findings(page: Page): Promise<string[]> {
-  await page.evaluate(axe.source);
-  return page.evaluate(async () => {
-    const { violations } = await (window as unknown as { axe: typeof axe }).axe.run(document);
-    return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
-  });
-}
 
 const SCREENS: readonly (readonly [string, string])[] = [
   ['#/', 'Practise'],

@@ -4,7 +4,7 @@ import { afterEach, expect, inject, test } from 'vitest';
 import { sessionOf } from '../../src/command/reps.ts';
 import { exportText } from '../../src/store/export.ts';
 import { type OpenedApp, openApp } from '../support/open-app.ts';
-import { readEvents, teachFromFiles } from './walk.ts';
+import { findings, readEvents, teachFromFiles } from './walk.ts';
 
 const FOLDER = 'demo/recordings';
 /** The film began so much after the session, s. */
@@ -55,6 +55,7 @@ test('the ear scores the recording of a session: of 22 words one differs, and th
   // By hand from truth.json: 11 reps, 10 alike; marked 10 and 9, lifted 1 and 2; kappa = (10/11 - 92/121) / (29/121) = 18/29.
   await page.getByText('Of 11 reps that both noted, 10 ended alike: kappa 0.62.').waitFor();
   await page.getByText(/The recording began 12\.[3-7] s into the session/).waitFor();
+  expect(await findings(page)).toEqual([]);
   await page.getByRole('button', { name: /^Look at/ }).click();
   const atS = truth.words[first]?.startedAtS ?? 0;
   const shown = await page.evaluate(() => document.querySelector('video')?.currentTime ?? -1);

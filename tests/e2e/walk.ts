@@ -1,6 +1,7 @@
 /** What a person does in the app, for the end-to-end tests: teach from files, practise, read back what was written. */
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
+import axe from 'axe-core';
 import type { Page } from 'playwright';
 import type { SessionEvent, StoredEvent } from '../../src/core/event.ts';
 import { fold, type SessionState } from '../../src/core/fold.ts';
@@ -71,4 +72,13 @@ export async function readSession(page: Page): Promise<SessionState> {
   const folded = fold(events.filter(({ session }) => session === latest));
   if (!folded.ok) throw new Error(`the device holds no whole session: ${folded.problem.kind}`);
   return folded.state;
+}
+
+/** What axe finds, as "rule: element". WCAG 2.2 A and AA, and its own best practices. */
+export async function findings(page: Page): Promise<string[]> {
+  await page.evaluate(axe.source);
+  return page.evaluate(async () => {
+    const { violations } = await (window as unknown as { axe: typeof axe }).axe.run(document);
+    return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
+  });
 }

@@ -1,5 +1,5 @@
 /** The frame of every chart: a sentence of finding, the picture, what was picked, the same as a table, and the three files. */
-import { type ReactNode, type RefObject, useLayoutEffect, useRef } from 'react';
+import { type ReactNode, type RefObject, useDeferredValue, useLayoutEffect, useRef } from 'react';
 import css from './chart.module.css';
 import { SaveChart } from './save-chart.tsx';
 import { SheetTable } from './sheet-table.tsx';
@@ -70,7 +70,15 @@ export function Chart(props: ChartProps) {
   );
 }
 
-function PaperChart({ axis, paper, rows = [paper], heightPx, box }: ChartProps & { box: RefObject<SVGSVGElement | null> }) {
+type PaperProps = ChartProps & { readonly box: RefObject<SVGSVGElement | null> };
+
+/** Drawn after the screen: nobody prints or saves within the same blink. */
+function PaperChart(props: PaperProps) {
+  const late = useDeferredValue<PaperProps | null>(props, null);
+  return late ? <Papers {...late} /> : null;
+}
+
+function Papers({ axis, paper, rows = [paper], heightPx, box }: PaperProps) {
   return (
     <>
       <Whole box={box} className={css.file} {...{ axis, heightPx }} sheet={paper} />

@@ -1,8 +1,20 @@
 /** Shows a chart's rows as a table. */
+import { useDeferredValue } from 'react';
 import css from './chart.module.css';
 import type { Sheet } from './sheets.ts';
 
-export function SheetTable({ sheet: { head, rows }, caption }: { sheet: Sheet; caption: string }) {
+interface SheetTableProps {
+  readonly sheet: Sheet;
+  readonly caption: string;
+}
+
+/** Most stand folded: they are drawn after the picture. */
+export function SheetTable({ sheet, caption }: SheetTableProps) {
+  const late = useDeferredValue(sheet, null);
+  return late ? <Rows sheet={late} caption={caption} /> : null;
+}
+
+function Rows({ sheet: { head, rows }, caption }: SheetTableProps) {
   const isNumber = head.map((_, column) => rows.every((row) => row[column] === null || typeof row[column] === 'number'));
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: what is scrolled must be reached by keys.

@@ -129,6 +129,7 @@ function Bar({ path }: { path: string }) {
   const under = (...places: readonly string[]) => places.some((place) => path.startsWith(place));
   const here = (to: string) => {
     if (to === '/') return path === '/' || under('/plan', '/dogs');
+    if (to === '/progress') return under('/progress', '/compare');
     return to === '/review' ? under('/review', '/observe') : under(to);
   };
   return (

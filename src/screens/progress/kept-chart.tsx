@@ -50,10 +50,6 @@ export function KeptPlot({ points, medium, walk }: { points: readonly Point[]; m
   );
 }
 
-export function keptWidthPx(points: readonly Point[], medium: Medium): number {
-  return layoutSlots(points, medium).widthPx;
-}
-
 /** Filled: enough trials for an interval. Open: only counts. */
 function Dot({ point: { kept, of, interval }, xPx }: { point: Point; xPx: number }) {
   const yPx = yOf(kept / of);

@@ -88,6 +88,10 @@ test('keys and buttons note words where the film stands, one is struck out, and 
   await stand(9);
   await page.getByRole('button', { name: 'Lifted' }).click();
   await page.getByText('4 noted; the latest: lifted at 0:09.0').waitFor();
+  await page.keyboard.press('l');
+  await page.getByText('5 noted; the latest: lifted at 0:09.0').waitFor();
+  await page.keyboard.press('u');
+  await page.getByText('4 noted', { exact: true }).waitFor();
   expect(await page.getByText(/agree to within/).count()).toBe(0);
   await page.getByText('All that is noted').click();
   await page.getByRole('button', { name: 'Strike out lifted at 0:09.0' }).click();

@@ -13,7 +13,7 @@ import { LineUp } from './line-up.tsx';
 import css from './observe.module.css';
 import { Noted, Pad } from './pad.tsx';
 import { ChooseFile, Player } from './player.tsx';
-import { compareAt, lineUp, NOTHING_SCORED, note, type Scoring, strike } from './scoring.ts';
+import { compareAt, lineUp, NOTHING_SCORED, note, type Scoring, strike, takeBack } from './scoring.ts';
 
 export function ObserveScreen({ sessionId }: { sessionId: string }) {
   const { readSession } = useIntents();
@@ -82,7 +82,13 @@ function Observe({ sessionId, state }: { sessionId: string; state: SessionState 
 }
 
 function opened({ id, fileName, lengthS, words, by, offsetS }: Observation): InHand {
-  return { id, file: null, fileName, lengthS, scoring: { by, words, compared: true, lineUp: { how: 'by-hand', offsetS } } };
+  return {
+    id,
+    file: null,
+    fileName,
+    lengthS,
+    scoring: { ...NOTHING_SCORED, by, words, compared: true, lineUp: { how: 'by-hand', offsetS } },
+  };
 }
 
 function Saved({ saved, onOpen }: { saved: readonly Observation[]; onOpen: (observation: Observation) => void }) {
@@ -117,6 +123,7 @@ interface PartProps {
 
 function Scored({ hand, video, change, onHand, handler }: PartProps & { handler: string }) {
   const onWord = useCallback((word: Observed) => change((scoring) => note({ ...scoring, by: 'keys' }, word)), [change]);
+  const onTakeBack = useCallback(() => change(takeBack), [change]);
   if (!hand.file) return null;
   const heard = (words: readonly Observed[], lengthS: number) =>
     onHand((before) => ({ ...before, id: null, lengthS, scoring: { ...NOTHING_SCORED, by: 'ear', words } }));
@@ -124,13 +131,16 @@ function Scored({ hand, video, change, onHand, handler }: PartProps & { handler:
     <section className="stack" aria-label="Scoring">
       <div className={css.player}>
         <Player file={hand.file} video={video} onLength={(lengthS) => onHand((before) => ({ ...before, lengthS }))} />
-        <Pad video={video} onWord={onWord} />
+        <Pad {...{ video, onWord, onTakeBack }} />
       </div>
       <p className="soft">
         Press at the beginning of each word, or when you see it. Being always a little late does no harm: it is taken out when the
         two are lined up.
       </p>
-      <Noted words={hand.scoring.words} onStrike={(nth) => change((scoring) => strike(scoring, nth))} onJump={jumper(video)} />
+      <Noted
+        {...{ words: hand.scoring.words, latest: hand.scoring.latest, onTakeBack, onJump: jumper(video) }}
+        onStrike={(word) => change((scoring) => strike(scoring, word))}
+      />
       <details className={css.details}>
         <summary>Or let the app’s ear score the sound of it</summary>
         <EarRun file={hand.file} handler={handler} onHeard={heard} />

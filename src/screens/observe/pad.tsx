@@ -15,7 +15,13 @@ const BUTTONS: readonly (readonly [RepWord, string])[] = [
   ['void', 'No trial'],
 ];
 
-export function Pad({ video, onWord }: { video: RefObject<HTMLVideoElement | null>; onWord: (word: Observed) => void }) {
+interface PadProps {
+  readonly video: RefObject<HTMLVideoElement | null>;
+  readonly onWord: (word: Observed) => void;
+  readonly onTakeBack: () => void;
+}
+
+export function Pad({ video, onWord, onTakeBack }: PadProps) {
   const { watchKeys } = useIntents();
   const { keys } = settingsOf(useApp((state) => state.library));
   useEffect(() => {
@@ -24,8 +30,11 @@ export function Pad({ video, onWord }: { video: RefObject<HTMLVideoElement | nul
       const film = video.current;
       if (film) onWord({ word, atS: Math.max(0, film.currentTime - (film.paused ? 0 : agoS * film.playbackRate)) });
     };
-    return watchKeys((word, agoS) => isRepWord(word) && note(word, agoS));
-  }, [video, onWord, watchKeys]);
+    return watchKeys((word, agoS) => {
+      if (word === 'undo') onTakeBack();
+      else if (isRepWord(word)) note(word, agoS);
+    });
+  }, [video, onWord, onTakeBack, watchKeys]);
   return (
     <fieldset className={css.pad}>
       <legend className="hidden-but-read">Note a word at this moment</legend>
@@ -41,17 +50,26 @@ export function Pad({ video, onWord }: { video: RefObject<HTMLVideoElement | nul
 
 interface NotedProps {
   readonly words: readonly Observed[];
-  readonly onStrike: (nth: number) => void;
+  readonly latest: Observed | null;
+  readonly onStrike: (word: Observed) => void;
+  readonly onTakeBack: () => void;
   readonly onJump: ((atS: number) => void) | null;
 }
 
-export function Noted({ words, onStrike, onJump }: NotedProps) {
-  const last = words.at(-1);
+export function Noted({ words, latest, onStrike, onTakeBack, onJump }: NotedProps) {
   return (
     <>
-      <p role="status">
-        {last ? `${words.length} noted; the latest: ${last.word} at ${sayPlace(last.atS)}` : 'Nothing noted yet.'}
-      </p>
+      <div className="row">
+        <p role="status">
+          {words.length === 0 ? 'Nothing noted yet.' : `${words.length} noted`}
+          {latest ? `; the latest: ${latest.word} at ${sayPlace(latest.atS)}` : ''}
+        </p>
+        {latest ? (
+          <button type="button" onClick={onTakeBack}>
+            Undo
+          </button>
+        ) : null}
+      </div>
       {words.length === 0 ? null : (
         <details className={css.details}>
           <summary>All that is noted, {words.length}</summary>
@@ -68,7 +86,11 @@ export function Noted({ words, onStrike, onJump }: NotedProps) {
                       Go there
                     </button>
                   ) : null}
-                  <button type="button" aria-label={`Strike out ${word} at ${sayPlace(atS)}`} onClick={() => onStrike(nth)}>
+                  <button
+                    type="button"
+                    aria-label={`Strike out ${word} at ${sayPlace(atS)}`}
+                    onClick={() => onStrike(words[nth] as Observed)}
+                  >
                     Strike out
                   </button>
                 </span>

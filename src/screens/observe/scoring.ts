@@ -8,6 +8,8 @@ export interface Scoring {
   readonly by: Observation['by'];
   /** On the recording's clock, in order. */
   readonly words: readonly Observed[];
+  /** The one noted last, wherever the film stood; null: it was taken back. */
+  readonly latest: Observed | null;
   /** Shown only when asked for: who scores must not look. */
   readonly compared: boolean;
   readonly lineUp: LineUp;
@@ -15,14 +17,20 @@ export interface Scoring {
 
 export type LineUp = { readonly how: 'best' | 'first-hold' } | { readonly how: 'by-hand'; readonly offsetS: Seconds };
 
-export const NOTHING_SCORED: Scoring = { by: 'keys', words: [], compared: false, lineUp: { how: 'best' } };
+export const NOTHING_SCORED: Scoring = { by: 'keys', words: [], latest: null, compared: false, lineUp: { how: 'best' } };
 
 export function note(scoring: Scoring, word: Observed): Scoring {
-  return { ...scoring, words: [...scoring.words, word].toSorted((a, b) => a.atS - b.atS) };
+  return { ...scoring, latest: word, words: [...scoring.words, word].toSorted((a, b) => a.atS - b.atS) };
 }
 
-export function strike(scoring: Scoring, nth: number): Scoring {
-  return { ...scoring, words: scoring.words.filter((_, i) => i !== nth) };
+export function strike(scoring: Scoring, struck: Observed): Scoring {
+  const { words, latest } = scoring;
+  return { ...scoring, words: words.filter((each) => each !== struck), latest: latest === struck ? null : latest };
+}
+
+/** Takes back the word noted last. */
+export function takeBack(scoring: Scoring): Scoring {
+  return scoring.latest ? strike(scoring, scoring.latest) : scoring;
 }
 
 export interface SessionSeen {

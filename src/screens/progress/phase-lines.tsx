@@ -3,7 +3,7 @@ import css from './ink.module.css';
 import { LABEL_ROW_PX, type PhaseLine, type Slots } from './slots.ts';
 
 export function PhaseLines({ lines, topPx, bottomPx }: { lines: readonly PhaseLine[]; topPx: number; bottomPx: number }) {
-  return lines.map(({ xPx, label, row, isGap }, nth) => (
+  return lines.map(({ xPx, label, row, side, isGap }, nth) => (
     <g key={xPx}>
       {nth === 0 ? null : (
         <path
@@ -12,7 +12,12 @@ export function PhaseLines({ lines, topPx, bottomPx }: { lines: readonly PhaseLi
         />
       )}
       {row === null ? null : (
-        <text className={css.label} x={xPx + 5} y={row * LABEL_ROW_PX + 14}>
+        <text
+          className={css.label}
+          x={side === 'after' ? xPx + 5 : xPx - 5}
+          y={row * LABEL_ROW_PX + 14}
+          textAnchor={side === 'after' ? undefined : 'end'}
+        >
           {label}
         </text>
       )}

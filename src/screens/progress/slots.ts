@@ -9,6 +9,8 @@ export interface PhaseLine {
   readonly label: string;
   /** The line of words it is written in, 0 the highest; null: no room, the table says it. */
   readonly row: number | null;
+  /** On which side of the line the words stand. */
+  readonly side: 'after' | 'before';
   /** Many days lie between, whatever else changed. */
   readonly isGap: boolean;
 }
@@ -48,9 +50,8 @@ export function layoutSlots(points: readonly Point[], medium: Medium): Slots {
     xPx.push(atPx);
     atPx += slotPx;
   });
-  const lines = placeLabels(labelled(points, marked));
-  const lastLabelPx = Math.max(0, ...lines.map((line) => (line.row === null ? 0 : line.xPx + lengthPx(line.label))));
-  return { xPx, lines, dates: datesOf(points, xPx), widthPx: Math.max(NARROWEST_PX, atPx, lastLabelPx + 6) };
+  const widthPx = Math.max(NARROWEST_PX, atPx);
+  return { xPx, lines: placeLabels(labelled(points, marked), widthPx), dates: datesOf(points, xPx), widthPx };
 }
 
 /** The first phase has a name too. */
@@ -60,7 +61,7 @@ function labelled(points: readonly Point[], marked: readonly { xPx: number; chan
   const begin: Change[] = [{ kind: 'step', to: first.under.step }];
   if (first.under.place) begin.push({ kind: 'place', to: first.under.place });
   return [{ xPx: 0, changes: begin }, ...marked].map(({ xPx, changes }) => ({
-    ...{ xPx, row: null, label: shorten(sayChanges(changes)) },
+    ...{ xPx, row: null, side: 'after' as const, label: shorten(sayChanges(changes)) },
     isGap: changes.some(({ kind }) => kind === 'gap'),
   }));
 }
@@ -71,15 +72,22 @@ function shorten(label: string): string {
 
 const lengthPx = (label: string): number => 5 + LETTER_PX * label.length;
 
-/** Each into the highest row that is free there. */
-function placeLabels(lines: readonly PhaseLine[]): readonly PhaseLine[] {
-  const freeFromPx = Array.from({ length: LABEL_ROWS }, () => 0);
-  return lines.map((line) => {
-    const row = freeFromPx.findIndex((px) => px <= line.xPx);
+/**
+ * The newest first, each into the highest row that is free there: what stands now matters most. One that would reach beyond the
+ * picture stands before its line instead: room for it would push sessions out of sight.
+ */
+function placeLabels(lines: readonly PhaseLine[], widthPx: number): readonly PhaseLine[] {
+  const freeToPx = Array.from({ length: LABEL_ROWS }, () => widthPx);
+  const placed = lines.toReversed().map((line): PhaseLine => {
+    const longPx = lengthPx(line.label);
+    const side = line.xPx + longPx > widthPx ? 'before' : 'after';
+    const fromPx = side === 'after' ? line.xPx : Math.max(0, line.xPx - longPx);
+    const row = freeToPx.findIndex((px) => fromPx + longPx <= px);
     if (row < 0) return line;
-    freeFromPx[row] = line.xPx + lengthPx(line.label) + 4;
-    return { ...line, row };
+    freeToPx[row] = fromPx - 4;
+    return { ...line, row, side };
   });
+  return placed.reverse();
 }
 
 function datesOf(points: readonly Point[], xPx: readonly number[]): Slots['dates'] {

@@ -213,11 +213,15 @@ function insertedWord(event: Corrected): readonly WordHeard[] {
 /** Null: it is no word, and drops out. */
 function relabelled(event: SessionEvent, own: readonly Correction[]): SessionEvent | null {
   if (event.type !== 'word-heard' && event.type !== 'word-unsure') return event;
-  const label = own.findLast((body) => body.do === 'relabel');
-  const word = own.some((body) => body.do === 'void') ? 'void' : label?.as;
-  if (word === undefined) return event;
-  if (word === null) return null;
-  return event.type === 'word-heard' ? { ...event, body: { ...event.body, word } } : asWord(event, word);
+  const label = own.findLast((body) => body.do === 'relabel')?.as;
+  if (label === null) return null;
+  if (event.type === 'word-unsure') return label === undefined ? event : voidedBy(own, asWord(event, label));
+  return voidedBy(own, label === undefined ? event : { ...event, body: { ...event.body, word: label } });
+}
+
+/** No trial is a rep, not a word: it stays so whatever its last word is called, and goes with that word. */
+function voidedBy(own: readonly Correction[], event: WordHeard): WordHeard {
+  return own.some((body) => body.do === 'void') ? { ...event, body: { ...event.body, voids: true } } : event;
 }
 
 function asWord(event: SessionEvent & { type: 'word-unsure' }, word: RepWord): WordHeard {

@@ -72,9 +72,9 @@ function hearInHold(phase: Phase & { phase: 'holding' }, heard: Heard, criterion
     case 'hold':
       return unchanged({ phase: 'holding', sinceS: heard.startedAtS, restarts: phase.restarts + 1 });
     case 'mark':
-      return ended(phase, heard.startedAtS, heldLongEnough(heard.startedAtS - phase.sinceS, criterionS) ? 'kept' : 'short', null);
     case 'lifted':
-      return ended(phase, heard.startedAtS, 'lifted', null);
+      if (heard.voids) return ended(phase, heard.startedAtS, 'void', 'handler-says');
+      return ended(phase, heard.startedAtS, outcomeOf(heard.word, heard.startedAtS - phase.sinceS, criterionS), null);
     case 'void':
       return ended(phase, heard.startedAtS, 'void', 'handler-says');
     case 'easier':
@@ -90,6 +90,11 @@ function hearInHold(phase: Phase & { phase: 'holding' }, heard: Heard, criterion
 /** A hold that is broken off by a pause or by the end of the session says nothing of the dog. */
 export function breakOff(phase: Phase, atS: Seconds, why: VoidReason): EndedRep | null {
   return phase.phase === 'holding' ? ended(phase, Math.max(atS, phase.sinceS), 'void', why).rep : null;
+}
+
+function outcomeOf(word: 'mark' | 'lifted', heldForS: Seconds, criterionS: Seconds): Outcome {
+  if (word === 'lifted') return 'lifted';
+  return heldLongEnough(heldForS, criterionS) ? 'kept' : 'short';
 }
 
 function heldLongEnough(heldForS: Seconds, criterionS: Seconds): boolean {

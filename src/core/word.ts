@@ -24,6 +24,8 @@ export interface Heard {
   readonly decidedAtS: Seconds;
   readonly confidence: Share;
   readonly by: EarName;
+  /** Only in a session that was put right: the rep that this word ends is no trial, whatever the word. Never stored. */
+  readonly voids?: true;
 }
 
 /** A stretch that was nearly a word. Shown and sounded, never guessed. */

@@ -106,13 +106,12 @@ function typedRight(log: readonly SessionEvent[], all: readonly Deed[]): readonl
   let future: (readonly Said[])[] = [];
   const inOrder = (list: readonly Said[]) => list.toSorted((a, b) => a.startedAtS - b.startedAtS);
   const play = (list: readonly Said[]) =>
-    inOrder(list).reduce(
-      (so, { word, voided, startedAtS }) => {
-        const as = voided ? 'void' : word;
-        return as === null ? so : say(so, as, startedAtS);
-      },
-      open(sessionStart(ONE_STEP)),
-    ).state.reps;
+    inOrder(list)
+      .reduce((so, { word, startedAtS }) => (word === null ? so : say(so, word, startedAtS)), open(sessionStart(ONE_STEP)))
+      .state.reps.map((rep): Rep => {
+        const ender = list.find(({ startedAtS }) => startedAtS === rep.endAtS);
+        return ender?.voided && rep.voidReason === null ? { ...rep, outcome: 'void', voidReason: 'handler-says' } : rep;
+      });
   /** Which of the words ends each rep: found by its moment, which no other word has. */
   const enders = (list: readonly Said[]) => play(list).map((rep) => list.find(({ startedAtS }) => startedAtS === rep.endAtS)?.id);
   all.forEach((deed, nth) => {
@@ -212,6 +211,19 @@ describe('what a handler puts right', () => {
     expect(calls[returned]?.wouldCall).toEqual([]);
     // The reps after it were done on the lower step, whatever should have been called.
     expect(state.reps.at(-1)?.step).toEqual(heard.reps.at(-1)?.step);
+  });
+
+  test('no trial stays no trial whatever its last word is called, and makes no rep where its hold was none', () => {
+    const log = typedLog('kkk');
+    const { reps } = stateOf(log);
+    const rep = reps[1] as Rep;
+    const hold = wordIds(log)[2] ?? '';
+    const voided = correct(log, { do: 'void', of: rep.endedBy, reason: 'the bell' });
+    expect(outcomes(voided)).toEqual(['kept', 'void', 'kept']);
+    expect(outcomes(correct(voided, { do: 'relabel', of: rep.endedBy, as: 'lifted' }))).toEqual(['kept', 'void', 'kept']);
+    expect(outcomes(correct(voided, { do: 'relabel', of: hold, as: null }))).toEqual(['kept', 'kept']);
+    // The word itself was heard right: a second observer who wrote the same word agrees.
+    expect(correctedOf(voided).hearings.map(({ is }) => is)).toEqual(correctedOf(log).hearings.map(({ is }) => is));
   });
 
   test('a missed mark that is put in ends its hold there, also when the session broke it off', () => {

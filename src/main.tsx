@@ -11,7 +11,7 @@ import { pageTimers } from './session/timers.ts';
 import { createWakeLock } from './session/wake-lock.ts';
 import { pageClock } from './session/wall-clock.ts';
 import { openEventStore } from './store/event-store.ts';
-import { recover, withJournal } from './store/journal.ts';
+import { recover, withJournal, withoutErasing } from './store/journal.ts';
 import { claimWriter } from './store/one-writer.ts';
 import { askToPersist } from './store/persist.ts';
 
@@ -35,7 +35,7 @@ const app = createApp({
       const { createMemoryStore } = await import('./store/memory-store.ts');
       return { store: createMemoryStore({ newId: pageClock.newId }), kept: 'visit-only' };
     }
-    if (!journal.ok) return { store: opened.value, kept: 'on-device' };
+    if (!journal.ok) return { store: withoutErasing(opened.value, 'the journal did not open'), kept: 'on-device' };
     await recover(opened.value, journal.value);
     return { store: withJournal(opened.value, journal.value), kept: 'on-device' };
   },

@@ -31,7 +31,6 @@ export function createClickEar(words: readonly ClickWord[]): ClickEar {
     const ranked = matchClick(click, words);
     const [first] = ranked;
     if (!first) return [];
-    own = own.filter(({ toS }) => toS > click.atS - REMEMBERED_S);
     const limit = own.some(({ fromS, toS }) => overlaps(click, fromS, toS)) ? OVER_OWN_SOUND : 1;
     // The caller fills in the moment of the decision.
     const when = { startedAtS: click.atS, endedAtS: click.endedAtS, decidedAtS: click.endedAtS };
@@ -50,7 +49,7 @@ export function createClickEar(words: readonly ClickWord[]): ClickEar {
       return [...clicked, ...free].sort((a, b) => a.startedAtS - b.startedAtS);
     },
     expectOwnSound(fromS, toS) {
-      own = [...own, { fromS, toS }];
+      own = [...own.filter((each) => each.toS > fromS - REMEMBERED_S), { fromS, toS }];
     },
   };
 }

@@ -1,6 +1,6 @@
 /** Hears taught clicks (clicker, tongue click): one or two pulses out of quiet into quiet, as like the taught ones as those are to each other. */
 import { createPulseFinder, type Pulse, type PulseFinder } from './pulse.ts';
-import { HIGHEST_RATE_HZ, LOWEST_RATE_HZ } from './resample.ts';
+import { EAR_RATE_HZ, HIGHEST_RATE_HZ, LOWEST_RATE_HZ } from './resample.ts';
 import { at16kHz, type Take } from './take.ts';
 
 /** One click, as it was found. Times are seconds of the stream. */
@@ -19,14 +19,19 @@ export interface ClickWord {
   readonly threshold: number;
 }
 
-/** A second pulse of the same click follows within this, s (a clicker's strip snaps back after 20 to 40 ms). */
-const SAME_CLICK_S = 0.055;
-/** It is quiet for this long after the last pulse, s, once the pulse itself has died away. */
+/**
+ * It is quiet for this long after the last pulse, s, once the pulse itself has died away. What follows sooner belongs to the same click
+ * (a clicker's strip snaps back after 20 to 40 ms, as the recipe has it; a slow press takes longer).
+ */
 const QUIET_AFTER_S = 0.08;
 const DIES_AWAY_S = 0.03;
 /** Quiet is so far under the pulse, dB: a room's echo lies lower, a vowel after a "t" does not. */
 const QUIET_DB = 9;
 const COUNTS_DB = 15;
+/** A pulse is over within this, s: what a listener is told of its end. */
+const PULSE_S = 0.01;
+/** Where a take's click is thought to begin before its first pulse, s. */
+const LEAD_S = 0.005;
 /** More pulses are a rattle. */
 const MOST_PULSES = 2;
 
@@ -65,7 +70,7 @@ export function createClickFinder(finder: PulseFinder = createPulseFinder()): Cl
     const first = counted[0] as Pulse;
     const endedAtS = (counted.at(-1) as Pulse).atS;
     return counted.length <= MOST_PULSES && isApart(strongest, first, endedAtS)
-      ? { atS: first.atS, endedAtS: endedAtS + 0.01, pulses: counted }
+      ? { atS: first.atS, endedAtS: endedAtS + PULSE_S, pulses: counted }
       : null;
   }
 
@@ -79,7 +84,7 @@ export function createClickFinder(finder: PulseFinder = createPulseFinder()): Cl
         if (click) clicks.push(click);
       };
       for (const pulse of finder.push(samples)) {
-        if (pulse.atS - (pulses.at(-1)?.atS ?? pulse.atS) > SAME_CLICK_S) settle(Number.POSITIVE_INFINITY);
+        if (pulse.atS - (pulses.at(-1)?.atS ?? pulse.atS) > QUIET_AFTER_S) settle(Number.POSITIVE_INFINITY);
         pulses.push(pulse);
       }
       settle(finder.nowS());
@@ -91,7 +96,7 @@ export function createClickFinder(finder: PulseFinder = createPulseFinder()): Cl
 /** At 16 kHz, with quiet after it: a click is given out only then. */
 function quietened(take: Take): Float32Array {
   const samples = at16kHz(take);
-  const whole = new Float32Array(samples.length + 4_000);
+  const whole = new Float32Array(samples.length + EAR_RATE_HZ / 4);
   samples.forEach((x, i) => {
     whole[i] = Number.isFinite(x) ? x : 0;
   });
@@ -123,7 +128,9 @@ function shareWithin(samples: Float32Array, { atS, endedAtS }: Click): number {
     return sum;
   };
   const whole = power(0, samples.length);
-  return whole > 0 ? power(Math.round((atS - 0.005) * 16_000), Math.round((endedAtS + 0.08) * 16_000)) / whole : 0;
+  return whole > 0
+    ? power(Math.round((atS - LEAD_S) * EAR_RATE_HZ), Math.round((endedAtS + QUIET_AFTER_S) * EAR_RATE_HZ)) / whole
+    : 0;
 }
 
 /** How unlike two clicks are: 1 is what two presses of one clicker may differ by. Infinite when one is a pair and one is not. */
@@ -143,10 +150,13 @@ function rmsApart(a: Float32Array, b: Float32Array): number {
   return Math.sqrt(a.reduce((sum, x, i) => sum + (x - (b[i] as number)) ** 2, 0) / a.length);
 }
 
-/** Mean distance to the two nearest takes. */
+/** Mean distance to the two nearest takes of its kind; infinite when all takes are pairs and it is none, or the other way round. */
 function toTakes(click: Click, takes: readonly Click[]): number {
-  const nearest = takes.map((take) => distance(click, take)).sort((a, b) => a - b);
-  return mean(nearest.slice(0, 2));
+  const nearest = takes
+    .map((take) => distance(click, take))
+    .filter(Number.isFinite)
+    .sort((a, b) => a - b);
+  return nearest.length === 0 ? Number.POSITIVE_INFINITY : mean(nearest.slice(0, 2));
 }
 
 /** @param takes clicks of the word. @param others clicks found in the takes of other words and in talk. */

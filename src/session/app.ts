@@ -199,15 +199,23 @@ export function createApp(parts: AppParts): App {
   void opened.then((ready) => {
     now = ready;
   });
+  // One correction after the other: two quick taps on Undo take back two, not the same one twice.
+  let turn: Promise<unknown> = Promise.resolve();
+  const inTurn = <T>(work: () => Promise<T>): Promise<T> => {
+    const done = turn.then(work);
+    turn = done.catch(() => {});
+    return done;
+  };
   const intents: Intents = {
     practise: (planId, sessionId) => withRooms((all, does) => does.practise(all, planId, sessionId), false),
     listenAgain: () => withRooms((all, does) => does.listenAgain(all), undefined),
     say: (word) => now?.does.sayByHand(now.rooms, word),
     finish: () => withRooms((all, does) => does.finish(all), undefined),
     openReview: (sessionId) => withHome((all) => openReview(all, sessionId), false),
-    correct: (correction) => withRooms(async (all) => (await correcting()).correct(all, correction), 'The app is not open.'),
-    undoCorrection: () => withRooms(async (all) => (await correcting()).undoCorrection(all), undefined),
-    redoCorrection: () => withRooms(async (all) => (await correcting()).redoCorrection(all), undefined),
+    correct: (correction) =>
+      inTurn(() => withRooms(async (all) => (await correcting()).correct(all, correction), 'The app is not open.')),
+    undoCorrection: () => inTurn(() => withRooms(async (all) => (await correcting()).undoCorrection(all), undefined)),
+    redoCorrection: () => inTurn(() => withRooms(async (all) => (await correcting()).redoCorrection(all), undefined)),
     lookAtLesson: () => withRooms(async (all) => (await learning()).lookAtLesson(all), null),
     learn: () => withRooms(async (all) => (await learning()).learn(all), null),
     unlearn: () => withRooms(async (all) => (await learning()).unlearn(all), undefined),

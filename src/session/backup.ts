@@ -1,5 +1,6 @@
 /** Copies out and in: all, or one session. What comes in is looked at first, and nothing is replaced. */
-import type { StoredEvent } from '../core/event.ts';
+import { isSessionEvent, type SessionStart, type StoredEvent } from '../core/event.ts';
+import type { Reading } from '../store/event-store.ts';
 import { exportText } from '../store/export.ts';
 import { type ImportPreview, previewImport } from '../store/import.ts';
 import { type StoreProblem, sayDamage } from '../store/problem.ts';
@@ -31,40 +32,44 @@ export interface ImportOffer {
 export type ImportResult = { readonly ok: true; readonly added: number } | { readonly ok: false; readonly why: string };
 export type Looked = { readonly ok: true; readonly offer: ImportOffer } | { readonly ok: false; readonly why: string };
 
-export async function exportAll({ store, use, parts, writer }: Rooms): Promise<SavedFile | null> {
+export async function exportAll(rooms: Rooms): Promise<SavedFile | null> {
+  const all = await everything(rooms);
+  if (!all) return null;
+  const at = isoWithOffset(rooms.parts.wall.now());
+  return { name: `stillbeat-${at.slice(0, 10)}.json`, text: exportText(all, at) };
+}
+
+/** What is kept and what waits to be: a copy is wanted most when the device is full. Null, and shown, when it cannot be read. */
+async function everything({ store, use, writer }: Rooms): Promise<Reading<StoredEvent> | null> {
   const all = await store.all();
-  if (!all.ok) {
-    use.setState({ writeProblem: all.problem });
-    return null;
-  }
-  const at = isoWithOffset(parts.wall.now());
+  if (all.ok) return { ...all.value, events: [...all.value.events, ...writer.waiting()] };
+  use.setState({ writeProblem: all.problem });
+  return null;
+}
+
+/**
+ * One session with the dog, the plan, the handler and the place it names and what second observers made of it: enough for another device
+ * to review it.
+ */
+export async function exportSession(rooms: Rooms, sessionId: string): Promise<SavedFile | null> {
+  const all = await everything(rooms);
+  const started = all?.events.find((event) => event.session === sessionId && event.type === 'session-started');
+  if (started?.type !== 'session-started') return null;
+  const at = isoWithOffset(rooms.parts.wall.now());
   return {
-    name: `stillbeat-${at.slice(0, 10)}.json`,
-    text: exportText({ ...all.value, events: [...all.value.events, ...writer.waiting()] }, at),
+    name: `stillbeat-session-${started.at.slice(0, 10)}.json`,
+    text: exportText({ events: (all?.events ?? []).filter(belongsTo(sessionId, started.body)), damaged: [] }, at),
   };
 }
 
-/** One session with the dog and the plan it belongs to and what second observers made of it: enough for another device to review it. */
-export async function exportSession({ store, use, parts }: Rooms, sessionId: string): Promise<SavedFile | null> {
-  const all = await store.all();
-  if (!all.ok) {
-    use.setState({ writeProblem: all.problem });
-    return null;
-  }
-  const { events } = all.value;
-  const started = events.find((event) => event.session === sessionId && event.type === 'session-started');
-  if (started?.type !== 'session-started') return null;
-  const { dogId, planId } = started.body;
-  const belongs = (event: StoredEvent) =>
+function belongsTo(sessionId: string, { dogId, planId, handler, place }: SessionStart): (event: StoredEvent) => boolean {
+  const named: Partial<Record<StoredEvent['type'], string>> = {
+    ...{ 'dog-saved': dogId, 'plan-saved': planId, 'handler-saved': handler, 'place-saved': place },
+  };
+  return (event) =>
     event.session === sessionId ||
     (event.type === 'observation-saved' && event.body.sessionId === sessionId) ||
-    (event.type === 'dog-saved' && event.body.id === dogId) ||
-    (event.type === 'plan-saved' && event.body.id === planId);
-  const at = isoWithOffset(parts.wall.now());
-  return {
-    name: `stillbeat-session-${started.at.slice(0, 10)}.json`,
-    text: exportText({ events: events.filter(belongs), damaged: [] }, at),
-  };
+    (named[event.type] !== undefined && (event.body as { id?: string }).id === named[event.type]);
 }
 
 export async function lookAtImport(rooms: Rooms, text: string): Promise<Looked> {
@@ -111,9 +116,10 @@ async function add(rooms: Rooms, { fresh }: ImportPreview): Promise<ImportResult
 
 /** What is kept has changed under the app: everything that is shown is read again. */
 export async function readAnew(rooms: Rooms): Promise<void> {
-  const { store, keeper, use, teaching } = rooms;
+  const { store, keeper, use, teaching, writer } = rooms;
   const library = await store.library();
-  if (library.ok) keeper.replace(library.value.events);
+  // What waits to be written is part of the library too.
+  if (library.ok) keeper.replace([...library.value.events, ...writer.waiting().filter((event) => !isSessionEvent(event))]);
   use.setState({ library: keeper.library() });
   applySettings(rooms);
   await showHeads(rooms);
@@ -122,14 +128,20 @@ export async function readAnew(rooms: Rooms): Promise<void> {
 
 /** Deletes a dog, its plans and its sessions from this device for good. Null, or why it could not. */
 export async function eraseDog(rooms: Rooms, dogId: string): Promise<string | null> {
-  if (isLive(rooms.practice.state())) return 'A session is running: finish it first.';
-  const sessions = new Set(rooms.use.getState().heads.flatMap(({ id, started }) => (started.body.dogId === dogId ? [id] : [])));
+  const hindrance = await hindranceToErase(rooms);
+  if (hindrance) return hindrance;
+  const all = await rooms.store.all();
+  if (!all.ok) return sayProblem(all.problem);
+  // From the records, not from the list: a session whose beginning is damaged is not in the list.
+  const records = [...all.value.events, ...all.value.damaged.map(({ record }) => record)] as readonly Partial<StoredEvent>[];
+  const ofDog = (record: Partial<StoredEvent>) => (record?.body as { dogId?: unknown } | undefined)?.dogId === dogId;
+  const sessions = new Set(records.flatMap((record) => (record?.session && ofDog(record) ? [record.session] : [])));
   const erased = await rooms.store.erase(
     (event) =>
       (event.session !== null && sessions.has(event.session)) ||
       (event.type === 'observation-saved' && sessions.has(event.body?.sessionId)) ||
       (event.type === 'dog-saved' && event.body?.id === dogId) ||
-      (event.type === 'plan-saved' && event.body?.dogId === dogId),
+      (event.type === 'plan-saved' && ofDog(event)),
   );
   if (!erased.ok) return sayProblem(erased.problem);
   rooms.use.setState({ reviewed: null });
@@ -139,11 +151,18 @@ export async function eraseDog(rooms: Rooms, dogId: string): Promise<string | nu
 
 /** Deletes everything this app keeps on this device, then begins anew. Null, or why it could not. */
 export async function eraseEverything(rooms: Rooms): Promise<string | null> {
-  if (isLive(rooms.practice.state())) return 'A session is running: finish it first.';
+  const hindrance = await hindranceToErase(rooms);
+  if (hindrance) return hindrance;
   const erased = await rooms.store.erase(() => true);
   if (!erased.ok) return sayProblem(erased.problem);
   rooms.parts.reload();
   return null;
+}
+
+/** What waits to be written would be written after the deletion. */
+async function hindranceToErase({ practice, writer }: Rooms): Promise<string | null> {
+  if (isLive(practice.state())) return 'A session is running: finish it first.';
+  return (await writer.tryAgain()) ? null : 'Some reps are not saved yet: make room on this device first.';
 }
 
 export function sayProblem(problem: StoreProblem): string {
@@ -152,6 +171,8 @@ export function sayProblem(problem: StoreProblem): string {
       return problem.damaged.map(sayDamage).join('\n');
     case 'conflict':
       return `Event ${problem.id} is here already with other content; nothing was changed.`;
+    case 'severed':
+      return 'This device did not answer in time: whether it was done is not known. Load the page again and look.';
     default:
       return `It could not be saved (${problem.kind}); nothing was changed.`;
   }

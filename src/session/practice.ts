@@ -3,6 +3,7 @@ import type { Beats } from '../audio/beats.ts';
 import type { Calls } from '../audio/calls.ts';
 import type { CallKind } from '../audio/names.ts';
 import type { Call } from '../core/call.ts';
+import { writtenInReview } from '../core/correct.ts';
 import type { EarState, SessionEvent, SessionStart, Stamp } from '../core/event.ts';
 import { EXPECTED_IN_PAUSE, expectedOf } from '../core/expected.ts';
 import { fold, type SessionState } from '../core/fold.ts';
@@ -106,7 +107,10 @@ async function goOn(inside: Inside, events: readonly SessionEvent[]): Promise<bo
   if (inside.state && inside.state.phase.phase !== 'ended') return true;
   const folded = fold(events);
   if (!folded.ok) return false;
-  const closedForS = (inside.parts.wall.now().getTime() - Date.parse(events.at(-1)?.at ?? '')) / 1000;
+  // A correction made since in the review is no part of the session's time.
+  const ofReview = writtenInReview(events);
+  const lastAt = events.findLast(({ id }) => !ofReview.has(id))?.at ?? '';
+  const closedForS = (inside.parts.wall.now().getTime() - Date.parse(lastAt)) / 1000;
   // The wall clock may have been set back while the page was closed: time never runs backwards in a session.
   inside.zeroS = inside.parts.nowS() - folded.state.latestS - Math.max(0, closedForS || 0);
   inside.state = folded.state;

@@ -63,13 +63,14 @@ function madeOf(rooms: Rooms): Map<string, Made> {
 
 async function readLogs(rooms: Rooms, ids: readonly string[]): Promise<ReadonlyMap<string, readonly SessionEvent[]> | null> {
   if (ids.length <= MANY) {
-    const logs = await Promise.all(ids.map(async (id) => [id, (await readLog(rooms, id)) ?? []] as const));
-    return new Map(logs);
+    const logs = await Promise.all(ids.map((id) => readLog(rooms, id)));
+    // One that could not be read now may be read the next time: it must not be remembered as one of which nothing can be made.
+    return logs.every((log) => log !== null) ? new Map(logs.map((log, nth) => [ids[nth] ?? '', log])) : null;
   }
   const all = await rooms.store.all();
   if (!all.ok) {
     rooms.use.setState({ writeProblem: all.problem });
     return null;
   }
-  return groupBy(all.value.events.filter(isSessionEvent), ({ session }) => session ?? '');
+  return groupBy([...all.value.events, ...rooms.writer.waiting()].filter(isSessionEvent), ({ session }) => session ?? '');
 }

@@ -10,7 +10,7 @@ import { pressed } from '../ears/keys.ts';
 import type { OwnWordsParts } from '../ears/own-words.ts';
 import { isLive } from './live.ts';
 import { treatsGivenToday } from './people.ts';
-import { openReview, showHeads, startOf } from './read-back.ts';
+import { openReview, readLog, showHeads, startOf } from './read-back.ts';
 import type { Rooms } from './rooms.ts';
 
 type Hearing = Parameters<OwnWordsParts['onHearing']>[0];
@@ -139,10 +139,10 @@ async function beginSession(rooms: Rooms, planId: string): Promise<string | null
 }
 
 /** Null, or why it cannot go on. */
-async function goOn({ store, practice }: Rooms, sessionId: string): Promise<string | null> {
-  const read = await store.session(sessionId);
-  if (!read.ok) return 'This session cannot be read right now. Nothing was deleted: load the page again.';
-  const goesOn = await practice.goOn(read.value.events);
+async function goOn(rooms: Rooms, sessionId: string): Promise<string | null> {
+  const log = await readLog(rooms, sessionId);
+  if (!log) return 'This session cannot be read right now. Nothing was deleted: load the page again.';
+  const goesOn = await rooms.practice.goOn(log);
   return goesOn ? null : 'This session cannot go on: its records do not fit together. They are kept; begin a new session.';
 }
 

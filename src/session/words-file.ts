@@ -37,13 +37,15 @@ export interface WordsOffer {
 export type LookedAtWords = { readonly ok: true; readonly offer: WordsOffer } | { readonly ok: false; readonly why: string };
 
 /** Null: they cannot be read right now. */
-export async function exportWords({ store, keeper, parts }: Rooms): Promise<SavedFile | null> {
+export async function exportWords({ store, keeper, parts, writer }: Rooms): Promise<SavedFile | null> {
   const kept = await store.library();
   if (!kept.ok) return null;
   const { sounds, learned } = keeper.library();
   const settings = settingsOf(keeper.library());
   const standing = new Set([...sounds, ...learned].filter(({ handler }) => handler === settings.handler).map(({ id }) => id));
-  const events = kept.value.events.filter((event) => standing.has(event.id) || isNameOf(event, settings.handler));
+  const events = [...kept.value.events, ...writer.waiting()].filter(
+    (event) => standing.has(event.id) || isNameOf(event, settings.handler),
+  );
   const at = isoWithOffset(parts.wall.now());
   const name = nameOf(keeper.library().handlers, settings.handler).replace(/[^\p{L}\p{N}]+/gu, '-');
   return {

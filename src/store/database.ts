@@ -62,17 +62,22 @@ export async function openDatabase(options: DatabaseOptions): Promise<Result<She
     return connection;
   }
 
-  async function run<T>(mode: 'r' | 'rw', work: (rows: Rows) => Promise<Result<T>>): Promise<Result<T>> {
+  async function run<T>(
+    mode: 'r' | 'rw',
+    work: (rows: Rows) => Promise<Result<T>>,
+    withinMs: Milliseconds = ANSWER_WITHIN_MS,
+  ): Promise<Result<T>> {
+    const how = { mode, withinMs, after: options.after };
     if (closed) return failure({ kind: 'severed', cause: 'the store was closed' });
     const before = connection;
-    const once = await attempt(await before, mode, work, options.after);
+    const once = await attempt(await before, work, how);
     if (!once.mayReopen || closed) return once.result;
-    return (await attempt(await reopened(before), mode, work, options.after)).result;
+    return (await attempt(await reopened(before), work, how)).result;
   }
 
   return success({
-    read: (look) => run('r', async (rows) => success(await look(rows))),
-    write: (work) => run('rw', work),
+    read: (look, withinMs) => run('r', async (rows) => success(await look(rows)), withinMs),
+    write: (work, withinMs) => run('rw', work, withinMs),
     close: () => {
       closed = true;
       letGo(connection);
@@ -131,17 +136,16 @@ interface Attempt<T> {
 
 async function attempt<T>(
   connected: Result<Dexie>,
-  mode: 'r' | 'rw',
   work: (rows: Rows) => Promise<Result<T>>,
-  after: After,
+  { mode, withinMs, after }: { mode: 'r' | 'rw'; withinMs: Milliseconds; after: After },
 ): Promise<Attempt<T>> {
   if (!connected.ok) return { result: connected, mayReopen: true };
   const db = connected.value;
   try {
     const done = db.transaction(mode, ['events', 'meta', 'heard', 'sounds'], () => work(rowsOf(db)));
-    const answer = await within(ANSWER_WITHIN_MS, done, after);
+    const answer = await within(withinMs, done, after);
     if (answer !== LATE) return { result: answer, mayReopen: false };
-    return { result: failure({ kind: 'severed', cause: `no answer in ${ANSWER_WITHIN_MS} ms` }), mayReopen: true };
+    return { result: failure({ kind: 'severed', cause: `no answer in ${withinMs} ms` }), mayReopen: true };
   } catch (error) {
     const { problem, mayReopen } = meaningOf(error);
     return { result: failure(problem), mayReopen };

@@ -72,20 +72,28 @@ export async function openEventStore(options: DatabaseOptions & { newId: () => s
   return shelf.ok ? success(createEventStore(shelf.value, options.newId)) : shelf;
 }
 
+/** What looks at everything may take minutes on a slow phone; an answer that is called late may still have been written. */
+const ALL_WITHIN_MS: Milliseconds = 180_000;
+/** From so many events on a piece of work counts as everything. */
+const MANY = 1_000;
+
+const allWithinMs = (events: number): Milliseconds | undefined => (events < MANY ? undefined : ALL_WITHIN_MS);
+
 export function createEventStore(shelf: Shelf, newId: () => string): EventStore {
   let lastWrite: Promise<unknown> = Promise.resolve();
   // One after the other: a write that is tried again must not be overtaken by the next.
-  function write<T>(work: (rows: Rows) => Promise<Result<T>>): Promise<Result<T>> {
-    const written = lastWrite.then(() => shelf.write(work));
+  function write<T>(work: (rows: Rows) => Promise<Result<T>>, withinMs?: Milliseconds): Promise<Result<T>> {
+    const written = lastWrite.then(() => shelf.write(work, withinMs));
     lastWrite = written;
     return written;
   }
   return {
     writer: () => write(async (rows) => success(await turnOf(rows, newId))),
     append: (events) => write((rows) => append(rows, events)),
-    merge: (events) => write((rows) => merge(rows, events)),
-    compare: (events) => shelf.read(async (rows) => compared(await rows.get(events.map(({ id }) => id)), events)),
-    erase: (matches) => write((rows) => erase(rows, matches)),
+    merge: (events) => write((rows) => merge(rows, events), allWithinMs(events.length)),
+    compare: (events) =>
+      shelf.read(async (rows) => compared(await rows.get(events.map(({ id }) => id)), events), allWithinMs(events.length)),
+    erase: (matches) => write((rows) => erase(rows, matches), ALL_WITHIN_MS),
     keepHeard: (heard) => write((rows) => done(rows.keepHeard(heard))),
     // What another version kept in another shape teaches nothing; its event is whole all the same.
     heard: (ids) => shelf.read(async (rows) => (await rows.heardOf(ids)).filter(isKeptHeard)),
@@ -95,7 +103,7 @@ export function createEventStore(shelf: Shelf, newId: () => string): EventStore 
     session: (id) => shelf.read(async (rows) => sortOut(await rows.ofSession(id)) as Reading<SessionEvent>),
     sessionHeads: () => shelf.read(readHeads),
     library: () => shelf.read(readLibrary),
-    all: () => shelf.read(async (rows) => sortOut(await rows.everything())),
+    all: () => shelf.read(async (rows) => sortOut(await rows.everything()), ALL_WITHIN_MS),
     close: shelf.close,
   };
 }

@@ -1,21 +1,24 @@
-/** A second place for the events of the last hours: what a damaged or deleted first one has lost of them is brought back. */
+/** A second place for the events of the last half day: those that the first one has lost are brought back. */
 import type { StoredEvent } from '../core/event.ts';
 import type { EventStore } from './event-store.ts';
 
 /** Longer than the longest session with its review, ms. */
 const KEPT_FOR_MS = 12 * 3_600_000;
-/** Old events are cleared after so many writes: often enough to stay small. */
-const CLEARED_EVERY = 100;
 
-/** The store, with every write noted in the journal as well. Only the store's answer counts: a journal that fails costs nothing. */
+/**
+ * The store, with every write noted in the journal as well. Only the store's answer counts: a journal that cannot note costs nothing.
+ * What is deleted for good must go from both, and is deleted from neither when the journal cannot.
+ */
 export function withJournal(store: EventStore, journal: Pick<EventStore, 'merge' | 'erase' | 'close'>): EventStore {
-  let writes = 0;
+  let isCleared = false;
   const note = (events: readonly StoredEvent[]) => {
     void journal.merge(events);
-    writes++;
     const latest = events.at(-1);
-    if (latest && writes % CLEARED_EVERY === 0)
-      void journal.erase(({ at }) => Date.parse(at) < Date.parse(latest.at) - KEPT_FOR_MS);
+    if (isCleared || !latest) return;
+    // Once a visit is enough: a visit is a few sessions.
+    isCleared = true;
+    const oldestMs = Date.parse(latest.at) - KEPT_FOR_MS;
+    void journal.erase(({ at }) => Date.parse(at) < oldestMs);
   };
   return {
     ...store,
@@ -23,16 +26,20 @@ export function withJournal(store: EventStore, journal: Pick<EventStore, 'merge'
       note(events);
       return store.append(events);
     },
-    // What is deleted for good must not come back from here.
     erase: async (matches) => {
-      await journal.erase(matches);
-      return store.erase(matches);
+      const gone = await journal.erase(matches);
+      return gone.ok ? store.erase(matches) : gone;
     },
     close: () => {
       store.close();
       journal.close();
     },
   };
+}
+
+/** For a visit in which the journal could not be opened: it may still hold what would be deleted. */
+export function withoutErasing(store: EventStore, cause: string): EventStore {
+  return { ...store, erase: async () => ({ ok: false, problem: { kind: 'unavailable', cause } }) };
 }
 
 /** Brings back what only the journal has. Returns how many events that were; 0 also when it cannot be read. */

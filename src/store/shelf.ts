@@ -48,8 +48,9 @@ export interface Rows {
 }
 
 export interface Shelf {
-  read<T>(look: (rows: Rows) => Promise<T>): Promise<Result<T>>;
+  /** `withinMs`: for work on everything, which takes longer than one reply of the database. */
+  read<T>(look: (rows: Rows) => Promise<T>, withinMs?: Milliseconds): Promise<Result<T>>;
   /** All or nothing. Answers once the rows are safe, not when they were handed over. */
-  write<T>(work: (rows: Rows) => Promise<Result<T>>): Promise<Result<T>>;
+  write<T>(work: (rows: Rows) => Promise<Result<T>>, withinMs?: Milliseconds): Promise<Result<T>>;
   close(): void;
 }

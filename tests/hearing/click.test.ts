@@ -95,6 +95,22 @@ test('while teaching, a single click is caught as a take and a spoken word is st
   expect(createTakeCatcher(16_000, 2.5).push(room(4, [{ name: 'hold', atS: 1, seed: 4 }]))).toHaveLength(1);
 });
 
+test.each([20, 40, 54, 60, 70, 78])('a slow press, its halves %i ms apart, is one click with two pulses', (apartMs) => {
+  const one = TONGUE(chance);
+  const pair = new Float32Array(one.length + 16 * apartMs);
+  pair.set(one);
+  for (const [i, x] of one.entries()) pair[16 * apartMs + i] = (pair[16 * apartMs + i] as number) + x;
+  const found = clickOf({ samples: track(0.6, [{ sound: pair, atS: 0.25, peak: 0.3 }], chance), sampleRateHz: 16_000 });
+  expect(found?.pulses).toHaveLength(2);
+});
+
+test('one stray take of another kind does not make the word deaf', () => {
+  const model = modelOf({ mark: [...takes(CLICKER, chance, 2), ...takes(TONGUE, chance, 1)] });
+  expect(names(hear(sounds([CLICKER, 1], [CLICKER, 3]), model))).toEqual(['mark', 'mark']);
+  const both = modelOf({ mark: [...takes(CLICKER, chance, 1), ...takes(TONGUE, chance, 1)] });
+  expect(names(hear(sounds([CLICKER, 1], [TONGUE, 3]), both))).toEqual(['mark', 'mark']);
+});
+
 test('two takes of one click are alike, and the forecast promises little of one take', () => {
   const enrolled = enrol({ words: { mark: takes(CLICKER, chance), lifted: takes(CLICKER, chance, 1) }, talk: [] });
   if (!enrolled.ok) throw new Error('clicks can be enrolled');

@@ -2,7 +2,7 @@
 import * as fake from 'fake-indexeddb';
 import { expect, test } from 'vitest';
 import { type EventStore, openEventStore } from '../../src/store/event-store.ts';
-import { recover, withJournal } from '../../src/store/journal.ts';
+import { recover, withJournal, withoutErasing } from '../../src/store/journal.ts';
 import { DEVICE, firstEvening, freshDatabase, never, playedSession, value } from './event-samples.ts';
 
 function disk() {
@@ -34,8 +34,10 @@ test('the first place is deleted in the evening: next time everything said that 
   store.close();
   await remove('main');
   const again = await both();
-  expect(await recover(again.main, again.journal)).toBe(evening.length);
-  expect((await value(again.store.all())).events).toHaveLength(evening.length);
+  const session = evening.filter((event) => event.session === 'evening');
+  // What was saved days before is for the copies.
+  expect(await recover(again.main, again.journal)).toBe(session.length);
+  expect((await value(again.store.session('evening'))).events).toEqual(session);
   expect(await recover(again.main, again.journal)).toBe(0);
 });
 
@@ -70,15 +72,33 @@ test('a journal that cannot be written costs no rep', async () => {
   expect(await recover(main, { all: async () => broken })).toBe(0);
 });
 
-test('the journal stays small: what is older than half a day goes', async () => {
+test('what cannot be deleted from the journal is not called deleted: it would come back', async () => {
+  const main = await value(openEventStore(freshDatabase()));
+  const broken = { ok: false, problem: { kind: 'severed', cause: 'gone' } } as const;
+  await value(main.writer());
+  await value(main.append(evening));
+  for (const store of [
+    withJournal(main, { merge: async () => broken, erase: async () => broken, close: () => {} }),
+    withoutErasing(main, 'the journal did not open'),
+  ]) {
+    expect((await store.erase(() => true)).ok).toBe(false);
+    expect((await value(main.all())).events).toHaveLength(evening.length);
+  }
+});
+
+test('the journal stays small: visit after visit, only the last half day is in it', async () => {
   const { both } = disk();
-  const { store, journal } = await both();
-  await value(store.writer());
-  await value(store.append(evening));
-  const late = playedSession('late', evening.length + 1).map((event) => ({ ...event, at: '2027-01-01T10:00:00.000Z' }));
-  // One by one: it is cleared at every hundredth write.
-  for (const event of late) await value(store.append([event]));
-  for (let seq = 0; seq < 100; seq++) await value(store.append(late.slice(-1)));
-  await settled();
-  expect((await value(journal.all())).events.every(({ at }) => at.startsWith('2027'))).toBe(true);
+  let seq = 1;
+  for (let day = 0; day < 30; day++) {
+    const { store, journal } = await both();
+    await value(store.writer());
+    const at = new Date(Date.UTC(2027, 0, 1 + day, 18)).toISOString();
+    const session = playedSession(`day ${day}`, seq).map((event) => ({ ...event, at }));
+    seq += session.length;
+    for (const event of session) await value(store.append([event]));
+    await settled();
+    const kept = (await value(journal.all())).events;
+    expect(new Set(kept.map((event) => event.session))).toEqual(new Set([`day ${day}`]));
+    store.close();
+  }
 });

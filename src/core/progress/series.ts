@@ -29,6 +29,8 @@ export interface Point {
   readonly of: number;
   /** The step is the one with most trials; of two the later. */
   readonly under: Readonly<Record<Condition, string>>;
+  /** The same by id: a plan or a step that was given another name is still the same. */
+  readonly underId: Readonly<Record<Condition, string>>;
   /** Wilson's, 95 %; null below five trials. */
   readonly interval: Interval | null;
   /** Trials kept and lifted a minute; null when no time was counted. */
@@ -46,11 +48,12 @@ export function seriesOf(chosen: readonly SessionDigest[]): readonly Point[] {
     if (of === 0) continue;
     const before = points.at(-1);
     const under = conditionsOf(digest);
+    const underId = { ...under, plan: digest.planId, step: mainStep(digest.steps)?.stepId ?? '' };
     points.push({
-      ...{ id: digest.id, n: points.length + 1, day: digest.day, startedAt: digest.startedAt, kept, of, under },
+      ...{ id: digest.id, n: points.length + 1, day: digest.day, startedAt: digest.startedAt, kept, of, under, underId },
       interval: of < FEWEST_FOR_INTERVAL ? null : wilson(kept, of),
       ...rateOf(digest, kept, of - kept),
-      changes: before ? changesBetween(before, digest.day, under) : [],
+      changes: before ? changesBetween(before, { day: digest.day, under, underId }) : [],
     });
   }
   return points;
@@ -75,10 +78,11 @@ function mainStep(steps: readonly StepDigest[]): StepDigest | undefined {
   );
 }
 
-function changesBetween(before: Point, day: Day, under: Point['under']): readonly Change[] {
-  const days = day - before.day;
-  const changed = CONDITIONS.filter((kind) => before.under[kind] !== under[kind]).map((kind) => ({ kind, to: under[kind] }));
-  return days >= GAP_DAYS ? [{ kind: 'gap', days }, ...changed] : changed;
+function changesBetween(before: Point, now: Pick<Point, 'day' | 'under' | 'underId'>): readonly Change[] {
+  const days = now.day - before.day;
+  const changed = CONDITIONS.filter((kind) => before.underId[kind] !== now.underId[kind]);
+  const named = changed.map((kind) => ({ kind, to: now.under[kind] }));
+  return days >= GAP_DAYS ? [{ kind: 'gap', days }, ...named] : named;
 }
 
 /** Points that may be joined: never across a change or a gap. [stretch][point] */

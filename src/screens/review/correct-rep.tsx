@@ -5,6 +5,7 @@ import { type Correction, REP_WORDS, type RepWord } from '../../core/correction.
 import type { Rep } from '../../core/fold.ts';
 import { HearingLine } from './hearing-line.tsx';
 import css from './review.module.css';
+import { secondsIn } from './seconds-in.ts';
 import { UndoRedo } from './undo-redo.tsx';
 
 export interface Correcting {
@@ -52,7 +53,7 @@ function Missing({ rep, session, onCorrect }: { rep: Rep | null; session: Correc
   const usual = rep ? (rep.holdAtS + rep.endAtS) / 2 : session.state.latestS;
   const submit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
-    const startedAtS = Number(new FormData(event.currentTarget).get('at'));
+    const startedAtS = secondsIn(event.currentTarget);
     onCorrect({ do: 'insert', word, startedAtS });
   };
   return (

@@ -5,6 +5,7 @@ import { type Correction, REP_WORDS } from '../../core/correction.ts';
 import { sayMoment } from '../../core/summary.ts';
 import type { Seconds } from '../../core/units.ts';
 import css from './review.module.css';
+import { secondsIn } from './seconds-in.ts';
 
 /** The smallest step by which an onset is moved, s: what one hears in a recording. */
 const NUDGE_S: Seconds = 0.1;
@@ -61,7 +62,7 @@ function Onset({ hearing: { id, startedAtS }, onCorrect }: Omit<HearingLineProps
   const moveTo = (toS: Seconds) => onCorrect({ do: 'move', of: id, startedAtS: Math.round(1000 * toS) / 1000 });
   const submit = (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
-    moveTo(Number(new FormData(event.currentTarget).get('at')));
+    moveTo(secondsIn(event.currentTarget));
   };
   return (
     <>

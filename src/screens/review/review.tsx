@@ -97,8 +97,15 @@ function Head({ state: { start, startedAt } }: { state: SessionState }) {
 }
 
 function SessionNote({ correcting: { session, onCorrect } }: { correcting: Correcting }) {
+  const [refused, setRefused] = useState<string | null>(null);
   const text = session.notes.get('') ?? '';
-  return <Note of={null} label="A note on this session" text={text} onCorrect={(correction) => void onCorrect(correction)} />;
+  const correct = (correction: Correction) => void onCorrect(correction).then(setRefused);
+  return (
+    <>
+      <Note of={null} label="A note on this session" text={text} onCorrect={correct} />
+      {refused ? <p role="alert">{refused}</p> : null}
+    </>
+  );
 }
 
 interface SessionProps {

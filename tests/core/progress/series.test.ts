@@ -35,13 +35,17 @@ test.each([
   ['another place', digest(2, seven(9), { place: 'garden' }), [{ kind: 'place', to: 'garden' }]],
   ['another person', digest(2, seven(9), { handler: 'Ro' }), [{ kind: 'handler', to: 'Ro' }]],
   ['another rule', digest(2, seven(9), { rule: 'Cautious' }), [{ kind: 'rule', to: 'Cautious' }]],
-  ['another plan', digest(2, seven(9), { planTitle: 'Ears' }), [{ kind: 'plan', to: 'Ears' }]],
+  ['another plan', digest(2, seven(9), { planId: 'ears', planTitle: 'Ears' }), [{ kind: 'plan', to: 'Ears' }]],
   ['another step', digest(2, on('hold-5', 9, 10)), [{ kind: 'step', to: 'hold-5' }]],
   ['fourteen days', digest(15, seven(9)), [{ kind: 'gap', days: 14 }]],
 ])('points are not joined across %s', (_, second, changes) => {
   const points = seriesOf([digest(1, seven(8)), second]);
   expect(points[1]?.changes).toEqual(changes);
   expect(stretchesOf(points).map(({ length }) => length)).toEqual([1, 1]);
+});
+
+test('a plan that was given another name is still the same plan', () => {
+  expect(stretchesOf(seriesOf([digest(1, seven(8)), digest(2, seven(9), { planTitle: 'Renamed' })]))).toHaveLength(1);
 });
 
 test('thirteen days are no gap', () => {

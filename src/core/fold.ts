@@ -225,7 +225,7 @@ function end(state: SessionState, atS: Seconds, id: string): SessionState {
   return rep ? withRep(ended, rep, id) : ended;
 }
 
-/** Did the latest trial lift? Decides whether the next session starts lower. */
+/** Did the head lift in the latest rep that was offered? A short rep was paid: it is no trial, and no lift either. */
 export function endedOnLift(state: SessionState): boolean {
-  return state.reps.findLast((rep) => rep.outcome === 'kept' || rep.outcome === 'lifted')?.outcome === 'lifted';
+  return state.reps.findLast((rep) => rep.outcome !== 'void')?.outcome === 'lifted';
 }

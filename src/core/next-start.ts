@@ -19,6 +19,8 @@ export type StartReason =
   | { readonly kind: 'first-session' }
   | { readonly kind: 'step-reached' }
   | { readonly kind: 'ended-on-a-lift' }
+  /** The same, with no step to go back to. */
+  | { readonly kind: 'ended-on-a-lift-at-the-easiest' }
   | { readonly kind: 'gap'; readonly days: number };
 
 export interface NextStart {
@@ -52,8 +54,8 @@ export function firstStart(steps: readonly Step[]): NextStart {
 export function nextStart(standing: Standing, endedOnLift: boolean, daysSince: number, plan: NextPlan = standing): NextStart {
   const reachedId = standing.warmUp && standing.warmUp.lifts < WARM_UPS ? standing.warmUp.toStepId : standing.stepId;
   const { steps } = plan;
-  const why = startReason(endedOnLift, daysSince);
   const reached = indexOfStep(steps, nearestEasier(standing.steps, reachedId, steps));
+  const why = startReason(endedOnLift, daysSince, reached);
   const start = steps[Math.max(0, reached - stepsLower(why, daysSince))];
   if (!start) throw new Error('next start: the plan has no steps');
   const isSame = start.id === reachedId && daysSince <= CARRY_DAYS && asksTheSame(standing, start);
@@ -99,9 +101,10 @@ function keepSplit(kept: Plan, step: Step): Plan {
   return checkPlan(split).length > checkPlan(kept).length ? kept : split;
 }
 
-function startReason(endedOnLift: boolean, daysSince: number): StartReason {
+function startReason(endedOnLift: boolean, daysSince: number, reached: number): StartReason {
   if (daysSince > CARRY_DAYS) return { kind: 'gap', days: Math.floor(daysSince) };
-  return { kind: endedOnLift ? 'ended-on-a-lift' : 'step-reached' };
+  if (!endedOnLift) return { kind: 'step-reached' };
+  return { kind: reached > 0 ? 'ended-on-a-lift' : 'ended-on-a-lift-at-the-easiest' };
 }
 
 function stepsLower(why: StartReason, daysSince: number): number {

@@ -65,7 +65,7 @@ function sayMove(call: Call, steps: readonly Step[]): string {
     case 'split':
       return `Half a step: ${to}.`;
     case 'rest':
-      return 'Stop while ahead.';
+      return call.reasons.some(({ kind }) => AHEAD.has(kind)) ? 'Stop while ahead.' : 'Rest now.';
     case 'stay':
       return 'This is the easiest step: make it easier yourself, or stop.';
     case 'begin':
@@ -74,6 +74,9 @@ function sayMove(call: Call, steps: readonly Step[]): string {
       return `Stay: ${to}.`;
   }
 }
+
+/** Reasons to rest in which nothing went wrong. */
+const AHEAD: ReadonlySet<string> = new Set(['goal-reached', 'reps-done', 'time-up', 'treats-spent', 'ahead']);
 
 /** Why, as a sentence with its counts. */
 export function sayReason(reason: Reason): string {
@@ -155,6 +158,6 @@ function sayOwnReason(reason: OwnReason): string {
 // A question, never a finding: it also fires for healthy dogs (CRITERION.md).
 function sayAlarm(area: BodyArea, level: 'look' | 'veterinarian'): string {
   return level === 'look'
-    ? `More lifts than usual at ${AREAS[area]}: leave it for today and look. Is something sore?`
+    ? `Many lifts at ${AREAS[area]}: leave it for today and look. Is something sore?`
     : `Lifts keep coming at ${AREAS[area]}. A change like this can be pain: stop handling this place and ask your veterinarian.`;
 }

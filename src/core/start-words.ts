@@ -9,6 +9,8 @@ export function sayStart(why: StartReason): string {
       return 'You go on from the step you reached.';
     case 'ended-on-a-lift':
       return 'The session ended on a lift, so one step lower.';
+    case 'ended-on-a-lift-at-the-easiest':
+      return 'The session ended on a lift, and there is no easier step: ask for less of it, or put an easier step into the plan.';
     case 'gap':
       return `${why.days} days without practice, so lower.`;
   }

@@ -20,16 +20,16 @@ test('warm-up, raise, split, re-earn, return, rest, and the two cautions, each w
     '13: Half a step: Rest a hand on the paw 1 s. 2 lifts running: the step was too big. The rise is halved.',
     '22: Next step: Rest a hand on the paw 2 s. 9 of 9 held.',
     '25: One step back: Rest a hand on the paw 1 s. 2 lifts running: the step was too big.',
-    '25: Stop while ahead. The second return today: enough for now.',
-    '26: Stop while ahead. More lifts than usual at the paws: leave it for today and look. Is something sore?',
+    '25: Rest now. The second return today: enough for now.',
+    '26: Rest now. Many lifts at the paws: leave it for today and look. Is something sore?',
     '27: One step back: Touch the top of the paw. 2 lifts running: the step was too big. No half step is prepared here.',
-    '27: Stop while ahead. Lifts keep coming at the paws. A change like this can be pain: stop handling this place and ask your veterinarian. 4 lifts in the last 8.',
+    '27: Rest now. Lifts keep coming at the paws. A change like this can be pain: stop handling this place and ask your veterinarian. 4 lifts in the last 8.',
   ]);
 });
 
 test('three refusals running end a session without blame', () => {
   expect(told('kk n n n')).toEqual([
     '2: Warm-up over: Touch the top of the paw. Two easy reps are done.',
-    '5: Stop while ahead. Not offered 3 times running: the dog would rather not, for now.',
+    '5: Rest now. Not offered 3 times running: the dog would rather not, for now.',
   ]);
 });

@@ -158,7 +158,7 @@ test('raise, stay, split, re-earn, return, rest and the question about pain: eac
   await reps(2, 0.35, 'l');
   await expectCalled(page, {
     ...{ cues: ['return', 'rest'], headline: 'rest now', flag: 'rest' },
-    says: ['One step back: Lie flat 1.5 s.', 'Stop while ahead.', 'The second return today: enough for now.'],
+    says: ['One step back: Lie flat 1.5 s.', 'Rest now.', 'The second return today: enough for now.'],
   });
   // Lifts on steps that were easy ask whether something hurts.
   await reps(2, 0.35, 'l');

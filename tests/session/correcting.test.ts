@@ -28,7 +28,7 @@ test('a lift that was a mark is put right: written as one more event, shown, and
   const { app, store } = await endedOnALift();
   const { sessionId, original, next } = reviewedIn(app);
   const before = await store.session(sessionId);
-  expect(next.why.kind).toBe('ended-on-a-lift');
+  expect(next.why.kind).toBe('ended-on-a-lift-at-the-easiest');
   const of = original.reps[3]?.endedBy ?? '';
   expect(await app.intents.correct({ do: 'relabel', of, as: 'mark' })).toBeNull();
   expect(outcomes(app)).toEqual(['kept', 'kept', 'kept', 'kept']);

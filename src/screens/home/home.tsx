@@ -17,7 +17,8 @@ export function Home() {
   const all = useApp((state) => state.library.dogs);
   const dogs = all.filter(({ archived }) => !archived);
   const fresh = useApp((state) => state.heads.length === 0);
-  const taught = useApp((state) => state.taught?.enrolled.ok ?? false);
+  // Working the takes out takes seconds: until then, that there are takes is answer enough.
+  const taught = useApp(({ taught: worked, library }) => (worked ? worked.enrolled.ok : library.sounds.length > 0));
   return (
     <div className="stack wide">
       {fresh ? (

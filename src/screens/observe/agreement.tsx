@@ -20,8 +20,8 @@ export function Agreement({ comparison, onJump }: AgreementProps) {
       <h3>Every measure</h3>
       <Table comparison={comparison} />
       <p className="small soft">
-        {sayIntervals(comparison)} In the last column a word counts only against the same word. The trade usually asks for 80 of
-        100 or more, on a fifth to a third of all sessions.
+        {sayIntervals(comparison)} Under “all” a word counts only against the same word. The trade usually asks for 80 of 100 or
+        more, on a fifth to a third of all sessions.
       </p>
     </section>
   );
@@ -59,22 +59,22 @@ function Table({ comparison: { byWord, all } }: { comparison: Comparison }) {
         <thead>
           <tr>
             <th scope="col">Measure</th>
+            <th scope="col">all</th>
             {byWord.map(({ word }) => (
               <th key={word} scope="col">
                 {word}
               </th>
             ))}
-            <th scope="col">all</th>
           </tr>
         </thead>
         <tbody>
           {MEASURES.map(([name, say]) => (
             <tr key={name}>
               <th scope="row">{name}</th>
+              <td className={css.sum}>{say(all)}</td>
               {byWord.map((measures) => (
                 <td key={measures.word}>{say(measures)}</td>
               ))}
-              <td className={css.sum}>{say(all)}</td>
             </tr>
           ))}
         </tbody>

@@ -55,8 +55,12 @@ export function LineUp({ wish, found, onWish }: LineUpProps) {
   );
 }
 
+/** Fewer than this of all words lined up: another session's recording does as well (tried, no source). */
+const FEW_SHARE = 0.6;
+
 function sayOffset({ offsetS, met, first, second }: Alignment): string {
   const size = `${Math.abs(offsetS).toFixed(1)} s`;
   const side = offsetS < 0 ? `began ${size} before the session` : `began ${size} into the session`;
-  return `The recording ${side}: ${met} words meet, of ${first} and ${second}.`;
+  const few = met < FEW_SHARE * Math.max(first, second) ? ' Few words meet: is this the recording of this session?' : '';
+  return `The recording ${side}: ${met} words meet, of ${first} and ${second}.${few}`;
 }

@@ -143,6 +143,9 @@ function Scored({ hand, video, change, onHand, handler }: PartProps & { handler:
       />
       <details className={css.details}>
         <summary>Or let the app’s ear score the sound of it</summary>
+        {hand.scoring.words.length > 0 ? (
+          <p>It begins a scoring of its own: save yours first ({hand.scoring.words.length} noted), or it is replaced.</p>
+        ) : null}
         <EarRun file={hand.file} handler={handler} onHeard={heard} />
       </details>
     </section>

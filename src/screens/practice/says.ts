@@ -1,8 +1,9 @@
 /** Chooses the one thing the practice screen says: a headline for two metres, a sentence for one. */
 import type { Call } from '../../core/call.ts';
 import { stepOf } from '../../core/criterion.ts';
-import type { SessionState } from '../../core/fold.ts';
+import type { Rep, SessionState } from '../../core/fold.ts';
 import { callsInOrder, isOverruled } from '../../core/placed-calls.ts';
+import { criterionS } from '../../core/plan.ts';
 import { CALL_WORDS, sayCall, sayOutcome, sayQuestion } from '../../core/sentences.ts';
 import type { Word } from '../../core/word.ts';
 
@@ -51,10 +52,20 @@ function afterRep({ reps, standing }: SessionState): Saying {
   if (!last) return { headline: '', detail: '' };
   const outcome = sayOutcome(last.outcome, last.voidReason);
   const loudest = last.calls.findLast(isLoud) ?? last.calls.at(-1);
-  const sentences = last.calls.map((call) => sayCall(call, standing.steps));
-  return loudest
-    ? { headline: CALL_WORDS[loudest.kind], detail: [`${outcome}.`, ...sentences].join(' ') }
-    : { headline: outcome, detail: '' };
+  // What may be pain is said before everything else.
+  const calls = last.calls.toSorted((a, b) => Number(asksForVeterinarian(b)) - Number(asksForVeterinarian(a)));
+  const sentences = calls.map((call) => sayCall(call, standing.steps));
+  if (!loudest) return { headline: outcome, detail: last.outcome === 'short' ? sayShort(last) : '' };
+  const before = last.calls.some(asksForVeterinarian) ? [] : [`${outcome}.`];
+  return { headline: CALL_WORDS[loudest.kind], detail: [...before, ...sentences].join(' ') };
+}
+
+const asksForVeterinarian = (call: Call): boolean =>
+  call.reasons.some((reason) => reason.kind === 'area-alarm' && reason.level === 'veterinarian');
+
+/** Floor, not round: 0.96 s held is not yet 1 s. */
+function sayShort({ heldForS, step }: Rep): string {
+  return `Paid at ${(Math.floor(10 * heldForS + 1e-6) / 10).toFixed(1)} of ${criterionS(step)} s: not counted.`;
 }
 
 /** To rest outranks the step that was just gained. */

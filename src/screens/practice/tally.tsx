@@ -22,7 +22,7 @@ export function Tally({ live }: { live: SessionState }) {
       <span>
         {today.reps} of {limits.reps} reps
       </span>
-      {limits.treats === null ? null : <span>{Math.max(0, limits.treats - today.treats)} treats left</span>}
+      {limits.treats === null ? null : <span>{sayTreats(Math.max(0, limits.treats - today.treats))}</span>}
       <span>
         {minutes} of {limits.minutes} min
       </span>
@@ -34,4 +34,8 @@ export function Tally({ live }: { live: SessionState }) {
 function stoodStillAtS({ phase, latestS }: SessionState): Seconds | null {
   if (phase.phase === 'paused') return phase.sinceS;
   return phase.phase === 'ended' ? latestS : null;
+}
+
+function sayTreats(left: number): string {
+  return left === 1 ? '1 treat left' : `${left} treats left`;
 }

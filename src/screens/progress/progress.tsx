@@ -80,7 +80,7 @@ function Scoped({ digests, today, dogName }: { digests: readonly SessionDigest[]
       <Folds key={JSON.stringify(scope.choice)} {...{ digests, today, ladder, dogName }} choice={scope.choice}>
         <div className="row">
           <Link href="/" className="button primary">
-            Practise
+            To practise
           </Link>
           <Link href="/compare" className="button">
             Compare two

@@ -119,10 +119,10 @@ function sayRate({ perMinute, interval }: Rate): string {
 
 export function findDays({ days, practised, rest, mostRunning }: DaysCount): string {
   if (days === 0) return 'No session yet.';
-  if (practised === 0) return `No practice in the latest ${days} days.`;
+  if (practised === 0) return `No practice in the latest ${count(days, 'day')}.`;
   const running =
     mostRunning > 1 ? ` At most ${mostRunning} days of practice ran without rest.` : ' No two days of practice ran on.';
-  return `${count(practised, 'day')} of practice and ${count(rest, 'rest day')} in the latest ${days} days.${running}`;
+  return `${count(practised, 'day')} of practice and ${count(rest, 'rest day')} in the latest ${count(days, 'day')}.${running}`;
 }
 
 /** The next best thing, and how to go about it. */
@@ -139,7 +139,7 @@ export function sayNext(next: NextTry): string {
     case 'another-place':
       return `“${next.title}” is good in one place, ${placeName(next.knownPlace)}. Try it once in another.`;
     case 'go-on':
-      return `Go on with “${next.title}”.`;
+      return `“${next.title}” is the first step that is not kept for good yet.`;
     case 'all-kept':
       return 'Every step is kept for good. Check each now and then.';
   }

@@ -10,9 +10,11 @@ export interface NextProps {
   readonly next: NextStart;
   readonly onPractise?: () => void;
   readonly onDone?: () => void;
+  /** Lifts asked for the veterinarian: to practise on at once is not the thing to do. */
+  readonly mayHurt?: boolean;
 }
 
-export function Next({ next, onPractise, onDone }: NextProps) {
+export function Next({ next, onPractise, onDone, mayHurt = false }: NextProps) {
   const at = indexOfStep(next.steps, next.startStepId);
   const step = next.steps[at];
   return (
@@ -23,12 +25,12 @@ export function Next({ next, onPractise, onDone }: NextProps) {
       {step?.caution ? <p className={css.caution}>{step.caution}</p> : null}
       <div className={`row ${css.actions}`}>
         {onPractise ? (
-          <button type="button" className="primary" onClick={onPractise}>
+          <button type="button" className={mayHurt ? undefined : 'primary'} onClick={onPractise}>
             Practise again
           </button>
         ) : null}
         {onDone ? (
-          <button type="button" className="plain" onClick={onDone}>
+          <button type="button" className={mayHurt ? 'primary' : 'plain'} onClick={onDone}>
             Done
           </button>
         ) : null}

@@ -54,7 +54,7 @@ export function Review({ state, next, correcting, learned, onPractise, onDone }:
         <Session state={shown} after={after} {...(correcting && !asHeard && { correcting })} />
       )}
       {correcting ? <SessionNote correcting={correcting} /> : null}
-      <Next {...going} />
+      <Next {...going} mayHurt={asksForVeterinarian(shown)} />
     </article>
   );
 }
@@ -94,6 +94,11 @@ function Head({ state: { start, startedAt } }: { state: SessionState }) {
       </p>
     </header>
   );
+}
+
+function asksForVeterinarian(state: SessionState): boolean {
+  const reasons = callsInOrder(state).flatMap(({ call }) => call.reasons);
+  return reasons.some((reason) => reason.kind === 'area-alarm' && reason.level === 'veterinarian');
 }
 
 function SessionNote({ correcting: { session, onCorrect } }: { correcting: Correcting }) {

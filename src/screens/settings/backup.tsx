@@ -1,5 +1,5 @@
 /** A copy of everything, out and in: the handler's own file, nobody else's server. */
-import { type ChangeEvent, useState } from 'react';
+import { type ChangeEvent, useEffect, useState } from 'react';
 import type { Intents } from '../../session/app.ts';
 import { useApp, useIntents } from '../app-context.tsx';
 import { saveFile } from '../parts/save-file.ts';
@@ -19,9 +19,19 @@ export function Backup() {
   const { exportAll, lookAtImport, after } = useIntents();
   const [said, setSaid] = useState('');
   const [offer, setOffer] = useState<Offer | null>(null);
+  // What was looked at is no longer true once something was deleted.
+  const heads = useApp((state) => state.heads);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a change of the list is what is waited for.
+  useEffect(() => setOffer(null), [heads]);
   const save = async () => {
     const file = await exportAll();
-    if (file) await saveFile({ name: file.name, content: file.text, type: 'application/json' }, after);
+    if (!file) return;
+    const done = await saveFile({ name: file.name, content: file.text, type: 'application/json' }, after);
+    setSaid(
+      done === 'called-off'
+        ? ''
+        : `${file.name} is handed out. It holds the recordings of your words too: give it only to whom you trust.`,
+    );
   };
   const look = async (event: ChangeEvent<HTMLInputElement>) => {
     const input = event.currentTarget;
@@ -36,8 +46,9 @@ export function Backup() {
     setOffer(looked.ok ? looked.offer : null);
   };
   const add = async ({ add: addNow }: Offer) => {
-    const result = await addNow();
     setOffer(null);
+    setSaid('Adding…');
+    const result = await addNow();
     setSaid(result.ok ? `Added: ${records(result.added)}.` : `Nothing was changed. ${result.why}`);
   };
   return (

@@ -1,6 +1,7 @@
 /** The last word heard, for two seconds, with its undo; after a call that moved, the way to decline it. */
 import { useCallback } from 'react';
 import type { SessionState } from '../../core/fold.ts';
+import type { Word } from '../../core/word.ts';
 import { useIntents } from '../app-context.tsx';
 import css from './last-word.module.css';
 import { sayWord } from './says.ts';
@@ -14,10 +15,11 @@ export function LastWord({ live }: { live: SessionState }) {
   const { lastHeard } = live;
   const decidedAtS = lastHeard?.decidedAtS ?? Number.NEGATIVE_INFINITY;
   const fresh = useClock(useCallback((nowS) => nowS - decidedAtS < SHOWN_S, [decidedAtS]));
+  const takenBack = wordTakenBack(live);
   return (
     <div className={css.last}>
-      <span className={css.word} data-fresh={fresh}>
-        {fresh && lastHeard ? `“${sayWord(lastHeard.word)}”` : ''}
+      <span className={css.word} data-fresh={fresh || takenBack !== null}>
+        {takenBack ? `“${sayWord(takenBack)}” taken back` : fresh && lastHeard ? `“${sayWord(lastHeard.word)}”` : ''}
       </span>
       {live.openMove && live.phase.phase === 'waiting' ? (
         <button type="button" className={css.undo} onClick={() => say('stay')}>
@@ -29,4 +31,12 @@ export function LastWord({ live }: { live: SessionState }) {
       </button>
     </div>
   );
+}
+
+/** The word that was just taken back: said until something else happens. Null: nothing was, or it was no word. */
+function wordTakenBack({ log }: SessionState): Word | null {
+  const last = log.at(-1);
+  if (last?.type !== 'undone') return null;
+  const taken = log.find(({ id }) => id === last.body.of);
+  return taken?.type === 'word-heard' ? taken.body.word : null;
 }

@@ -66,7 +66,8 @@ export default defineConfig({
           // A spoken session plays in real time.
           testTimeout: 120_000,
           hookTimeout: 60_000,
-          fileParallelism: false,
+          // Two at a time: a spoken session plays in real time and leaves room for another beside it.
+          maxWorkers: 2,
           sequence: { groupOrder: 2 },
         },
       },

@@ -8,8 +8,6 @@ let app: OpenedApp;
 afterEach(() => app.close());
 
 async function save(page: Page, ending: 'SVG' | 'PNG' | 'CSV'): Promise<{ name: string; bytes: Buffer }> {
-  // A chart is drawn once its room is measured; until then there is nothing to save.
-  await page.locator('article svg path').first().waitFor({ state: 'attached' });
   const waits = page.waitForEvent('download');
   await page.getByRole('button', { name: ending }).first().click();
   const download = await waits;

@@ -1,5 +1,6 @@
 /** The frame of every chart: a sentence of finding, the picture, what was picked, the same as a table, and the three files. */
-import { type ReactNode, type RefObject, useDeferredValue, useLayoutEffect, useRef } from 'react';
+import { type ReactNode, type RefObject, useDeferredValue, useLayoutEffect, useRef, useState } from 'react';
+import { flushSync } from 'react-dom';
 import css from './chart.module.css';
 import { SaveChart } from './save-chart.tsx';
 import { SheetTable } from './sheet-table.tsx';
@@ -37,7 +38,7 @@ export interface ChartProps {
 export function Chart(props: ChartProps) {
   const { title, finding, reading, axis, plot, widthPx, heightPx, told, sheet, children } = props;
   const box = useNewestInView(widthPx);
-  const paper = useRef<SVGSVGElement>(null);
+  const { paper, wanted, drawn } = usePaper();
   return (
     <section className={css.chart} aria-label={title}>
       <h2>{title}</h2>
@@ -54,7 +55,7 @@ export function Chart(props: ChartProps) {
           </svg>
         </div>
       </div>
-      <PaperChart {...props} box={paper} />
+      <PaperChart {...props} box={paper} wanted={wanted} />
       <p className="soft small">{reading}</p>
       <p className={css.told} aria-live="polite">
         {told}
@@ -65,17 +66,30 @@ export function Chart(props: ChartProps) {
         </summary>
         <SheetTable sheet={sheet} caption={title} />
       </details>
-      <SaveChart name={props.fileName} sheet={sheet} picture={paper} />
+      <SaveChart name={props.fileName} sheet={sheet} picture={drawn} />
     </section>
   );
 }
 
-type PaperProps = ChartProps & { readonly box: RefObject<SVGSVGElement | null> };
+interface PaperProps extends ChartProps {
+  readonly box: RefObject<SVGSVGElement | null>;
+}
 
-/** Drawn after the screen: nobody prints or saves within the same blink. */
-function PaperChart(props: PaperProps) {
+/** The drawing for a file: after the screen, or at once for whoever asks before that. */
+function usePaper() {
+  const paper = useRef<SVGSVGElement>(null);
+  const [wanted, setWanted] = useState(false);
+  const drawn = () => {
+    if (!paper.current) flushSync(() => setWanted(true));
+    return paper.current;
+  };
+  return { paper, wanted, drawn };
+}
+
+function PaperChart({ wanted, ...props }: PaperProps & { readonly wanted: boolean }) {
   const late = useDeferredValue<PaperProps | null>(props, null);
-  return late ? <Papers {...late} /> : null;
+  const shown = late ?? (wanted ? props : null);
+  return shown ? <Papers {...shown} /> : null;
 }
 
 function Papers({ axis, paper, rows = [paper], heightPx, box }: PaperProps) {

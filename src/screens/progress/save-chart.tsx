@@ -1,5 +1,4 @@
 /** Hands a chart out as a picture (SVG or PNG, always on light paper) or as its rows (CSV). */
-import type { RefObject } from 'react';
 import { csvOf } from '../../core/progress/csv.ts';
 import { useIntents } from '../app-context.tsx';
 import { saveFile } from '../parts/save-file.ts';
@@ -9,8 +8,8 @@ import type { Sheet } from './sheets.ts';
 interface SaveChartProps {
   readonly name: string;
   readonly sheet: Sheet;
-  /** Left out where the table is the picture. */
-  readonly picture?: RefObject<SVGSVGElement | null>;
+  /** Draws it where it is not drawn yet. Left out where the table is the picture. */
+  readonly picture?: () => SVGSVGElement | null;
 }
 
 /** Spreadsheets read UTF-8 only behind a byte order mark. */
@@ -25,7 +24,8 @@ export function SaveChart({ name, sheet, picture }: SaveChartProps) {
     if (png) save('png', png, 'image/png');
   };
   const withPicture = (work: (svg: SVGSVGElement) => void) => () => {
-    if (picture?.current) work(picture.current);
+    const svg = picture?.();
+    if (svg) work(svg);
   };
   return (
     <div className="row" data-save>

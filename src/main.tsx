@@ -6,7 +6,7 @@ import { DEMO_DOG, DEMO_PLAN } from '../demo/scenario.ts';
 import { listenToKeys, nextKey } from './ears/keys.ts';
 import { Rooms } from './screens/rooms.tsx';
 import { createApp } from './session/app.ts';
-import { reloadPage, watchErrors, watchPage } from './session/page.ts';
+import { reloadPage, speakOnPage, watchErrors, watchPage } from './session/page.ts';
 import { pageTimers } from './session/timers.ts';
 import { createWakeLock } from './session/wake-lock.ts';
 import { pageClock } from './session/wall-clock.ts';
@@ -21,6 +21,7 @@ const app = createApp({
   wall: pageClock,
   timers: pageTimers,
   language: navigator.language,
+  speak: speakOnPage,
   wakeLock: createWakeLock(),
   claim: async (onLost) => (await claimWriter(NAME, onLost)) === 'writer',
   askToPersist,

@@ -2,6 +2,7 @@
 import type { Call } from './call.ts';
 import type { Correction } from './correction.ts';
 import type { KeyBindings } from './key-bindings.ts';
+import type { LanguageTag } from './language.ts';
 import type { Limits } from './limits.ts';
 import type { Carried } from './next-start.ts';
 import type { Observation } from './observe/observation.ts';
@@ -142,6 +143,8 @@ export interface Settings {
   readonly keepSounds?: boolean;
   /** Absent: off. */
   readonly platformEar?: PlatformSettings;
+  /** Null or absent: as the browser wishes. */
+  readonly language?: LanguageTag | null;
 }
 
 export type LibraryEvent =

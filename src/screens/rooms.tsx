@@ -2,6 +2,7 @@
 import { lazy, type ReactNode, Suspense, useEffect, useRef } from 'react';
 import { Link, Route, Router, Switch, useLocation } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
+import { t } from '../core/language.ts';
 import type { App } from '../session/app.ts';
 import { AppProvider, useApp } from './app-context.tsx';
 import { Home } from './home/home.tsx';
@@ -36,6 +37,7 @@ export function Rooms({ app }: { app: App }) {
 
 function Frame() {
   const opening = useApp((state) => state.opening);
+  const language = useApp((state) => state.language);
   switch (opening.kind) {
     case 'opening':
       return <main className={css.alone} aria-busy="true" />;
@@ -59,7 +61,7 @@ function Frame() {
       );
     case 'ready':
       return (
-        <Rescue>
+        <Rescue key={language}>
           <Screens />
         </Rescue>
       );
@@ -117,10 +119,10 @@ function Arrival() {
 }
 let arrivals = 0;
 
+// The sound check is done once and then seldom: home and settings lead to it.
 const PLACES = [
   ['/', 'Dogs'],
   ['/review', 'Review'],
-  // The sound check is done once and then seldom: home and settings lead to it.
   ['/progress', 'Progress'],
   ['/settings', 'Settings'],
 ] as const;
@@ -133,10 +135,10 @@ function Bar({ path }: { path: string }) {
     return to === '/review' ? under('/review', '/observe') : under(to);
   };
   return (
-    <nav className={css.bar} aria-label="Places">
+    <nav className={css.bar} aria-label={t('Places')}>
       {PLACES.map(([to, name]) => (
         <Link key={to} href={to} className={css.place} aria-current={here(to) ? 'page' : undefined}>
-          {name}
+          {t(name)}
         </Link>
       ))}
     </nav>

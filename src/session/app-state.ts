@@ -4,6 +4,7 @@ import type { SoundName } from '../audio/names.ts';
 import type { RoomState } from '../audio/sound-room.ts';
 import type { CorrectedSession } from '../core/correct.ts';
 import type { SessionState } from '../core/fold.ts';
+import type { LanguageTag } from '../core/language.ts';
 import type { Library } from '../core/library.ts';
 import type { NextStart } from '../core/next-start.ts';
 import type { Ear } from '../ears/ear-state.ts';
@@ -34,6 +35,8 @@ export interface Reviewed {
 }
 
 export interface AppState {
+  /** What is drawn and said: a new one draws everything anew. */
+  readonly language: LanguageTag;
   readonly opening: Opening;
   readonly library: Library;
   readonly heads: readonly SessionHead[];

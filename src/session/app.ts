@@ -4,6 +4,7 @@ import type { SoundName } from '../audio/names.ts';
 import type { Correction } from '../core/correction.ts';
 import type { Dog, Named, Settings, TaughtSound } from '../core/event.ts';
 import type { SessionState } from '../core/fold.ts';
+import type { LanguageTag } from '../core/language.ts';
 import { foldLibrary } from '../core/library.ts';
 import type { NextStart } from '../core/next-start.ts';
 import type { Observation } from '../core/observe/observation.ts';
@@ -72,6 +73,8 @@ export interface Intents {
   /** From a tap. */
   hearSound(name: SoundName): Promise<void>;
   saveSettings(settings: Partial<Settings>): Promise<void>;
+  /** Everything is said in this language from now on; null: as the browser wishes. */
+  chooseLanguage(chosen: LanguageTag | null): Promise<void>;
   /** Waits for a key and binds the word to it; returns the way to stop waiting. */
   bindNextKey(word: Word, done: () => void): () => void;
   saveDog(dog: Dog): Promise<void>;
@@ -124,6 +127,7 @@ export interface Intents {
 export type App = UseBoundStore<StoreApi<AppState>> & { readonly intents: Intents };
 
 const NOTHING: AppState = {
+  language: 'en',
   opening: { kind: 'opening' },
   library: foldLibrary([]),
   heads: [],
@@ -235,6 +239,11 @@ export function createApp(parts: AppParts): App {
     closeEar: () => now?.rooms.ear.close(),
     leaveSoundCheck: () => withRooms((all, does) => does.leaveSoundCheck(all), undefined),
     hearSound: (name) => withRooms((all, does) => does.hearSound(all, name), undefined),
+    chooseLanguage: (chosen) =>
+      withRooms(async (all, does) => {
+        use.setState({ language: await parts.speak(chosen) });
+        await does.saveSettings(all, { language: chosen });
+      }, undefined),
     saveSettings: (settings) => withRooms((all, does) => does.saveSettings(all, settings), undefined),
     bindNextKey: (word, done) =>
       parts.nextKey((key) => {

@@ -1,4 +1,5 @@
 /** Opens what the first screen needs: the right to write, the store, the library. What hears and sounds comes after it (`furnish.ts`). */
+import { settingsOf } from '../core/settings.ts';
 import { createLibraryKeeper, type LibraryKeeper } from './library.ts';
 import { showHeads } from './read-back.ts';
 import type { AppParts, HomeRooms } from './rooms.ts';
@@ -6,6 +7,7 @@ import { createWriter } from './writer.ts';
 
 /** Null, and said on the screen, when another tab writes. */
 export async function openHome(parts: AppParts, use: HomeRooms['use']): Promise<HomeRooms | null> {
+  use.setState({ language: await parts.speak(null) });
   const yieldTo = () => use.setState({ opening: { kind: 'another-tab' } });
   if (!(await parts.claim(yieldTo))) {
     yieldTo();
@@ -20,6 +22,8 @@ export async function openHome(parts: AppParts, use: HomeRooms['use']): Promise<
   const { events, damaged } = library.value;
   if (damaged.length > 0) use.setState({ writeProblem: { kind: 'damaged', damaged } });
   const keeper = createLibraryKeeper(events, { wall, writer, show: (shown) => use.setState({ library: shown }) });
+  const { language } = settingsOf(keeper.library());
+  if (language) use.setState({ language: await parts.speak(language) });
   if (events.length === 0 && damaged.length === 0) await seed(keeper, parts.invented);
   use.setState({ library: keeper.library() });
   const home: HomeRooms = { parts, use, store, writer, keeper };

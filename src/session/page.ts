@@ -1,4 +1,5 @@
 /** Owns what the page is told of itself: hidden, shown, going away. */
+import { type LanguageTag, nearestLanguage, speak } from '../core/language.ts';
 
 export interface PageEvents {
   readonly onHidden: () => void;
@@ -15,6 +16,14 @@ export function watchErrors(onError: (error: unknown) => void): () => void {
     removeEventListener('error', thrown);
     removeEventListener('unhandledrejection', rejected);
   };
+}
+
+/** Null: the language that the browser wishes, as near as there is one. The page tells it to screen readers and voices. */
+export async function speakOnPage(chosen: LanguageTag | null): Promise<LanguageTag> {
+  const tag = chosen ?? nearestLanguage(navigator.languages);
+  await speak(tag);
+  document.documentElement.lang = tag;
+  return tag;
 }
 
 export const reloadPage = (): void => location.reload();

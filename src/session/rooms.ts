@@ -3,6 +3,7 @@ import type { StoreApi, UseBoundStore } from 'zustand';
 import type { FlashListener, OwnSoundListener } from '../audio/names.ts';
 import type { Opened, RoomState, SoundRoom } from '../audio/sound-room.ts';
 import type { Dog, Settings } from '../core/event.ts';
+import type { LanguageTag } from '../core/language.ts';
 import type { Plan } from '../core/plan.ts';
 import type { Seconds } from '../core/units.ts';
 import type { Heard } from '../core/word.ts';
@@ -25,6 +26,8 @@ export interface AppParts {
   readonly timers: Timers;
   /** The browser's language, BCP 47. */
   readonly language: string;
+  /** From here on the app speaks this language; null: as the browser wishes. Returns which that is. */
+  readonly speak: (chosen: LanguageTag | null) => Promise<LanguageTag>;
   readonly wakeLock: WakeLock;
   readonly openStore: () => Promise<{ store: EventStore; kept: 'on-device' | 'visit-only' }>;
   /** True when this tab may write; `onLost` when another took over. */

@@ -202,6 +202,7 @@ const LIBRARY_BODIES = {
     echoCancellation: v.exactOptional(YES_OR_NO),
     keepSounds: v.exactOptional(YES_OR_NO),
     platformEar: v.exactOptional(PLATFORM),
+    language: v.exactOptional(v.nullable(v.picklist(['en', 'de']))),
   }),
 } satisfies { [T in LibraryEvent['type']]: v.GenericSchema<unknown, Extract<LibraryEvent, { type: T }>['body']> };
 

@@ -81,6 +81,7 @@ export async function openedApp(wish: Wish = {}) {
       newId: () => `${wish.device ?? ''}id-${++ids}`,
     },
     timers,
+    speak: async (chosen) => chosen ?? 'en',
     wakeLock: { hold: async () => true, release: () => did.push('screen may sleep') },
     openStore: async () => ({ store, kept: 'visit-only' }),
     claim: async () => wish.mayWrite ?? true,

@@ -2,6 +2,7 @@
 import { useEffect, useState } from 'react';
 import { Link } from 'wouter';
 import { keysFor, USUAL_KEYS } from '../../core/key-bindings.ts';
+import { LANGUAGES, type LanguageTag, t } from '../../core/language.ts';
 import { nameOf } from '../../core/named.ts';
 import { settingsOf } from '../../core/settings.ts';
 import type { Word } from '../../core/word.ts';
@@ -17,6 +18,7 @@ export function SettingsScreen() {
   return (
     <div className="stack wide">
       <h1>Settings</h1>
+      <Language />
       <Cues />
       <Stop />
       <Who />
@@ -28,6 +30,27 @@ export function SettingsScreen() {
     </div>
   );
 }
+
+function Language() {
+  const chosen = useSettings().language ?? '';
+  const { chooseLanguage } = useIntents();
+  const choose = (tag: string) => void chooseLanguage(TAGS.find((offered) => offered === tag) ?? null);
+  return (
+    <label className={css.field}>
+      {t('Language')}
+      <select value={chosen} onChange={(event) => choose(event.target.value)}>
+        <option value="">{t('as the browser wishes')}</option>
+        {TAGS.map((tag) => (
+          <option key={tag} value={tag} lang={tag}>
+            {LANGUAGES[tag]}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+}
+
+const TAGS = Object.keys(LANGUAGES) as LanguageTag[];
 
 function useSettings() {
   return settingsOf(useApp((state) => state.library));

@@ -1,0 +1,35 @@
+/** The German catalogue, and by its keys the list of all that the app can say. One part a room; a sentence stands in one part only. */
+
+import { GERMAN_COMPARE } from './german-compare.ts';
+import { GERMAN_CORE } from './german-core.ts';
+import { GERMAN_DOGS } from './german-dogs.ts';
+import { GERMAN_EXAM } from './german-exam.ts';
+import { GERMAN_HANDOVER } from './german-handover.ts';
+import { GERMAN_HOME } from './german-home.ts';
+import { GERMAN_OBSERVE } from './german-observe.ts';
+import { GERMAN_PICTURE } from './german-picture.ts';
+import { GERMAN_PLAN } from './german-plan.ts';
+import { GERMAN_PRACTICE } from './german-practice.ts';
+import { GERMAN_PROGRESS } from './german-progress.ts';
+import { GERMAN_REVIEW } from './german-review.ts';
+import { GERMAN_SETTINGS } from './german-settings.ts';
+import { GERMAN_SOUND_CHECK } from './german-sound-check.ts';
+import { GERMAN_SYNC } from './german-sync.ts';
+
+export const GERMAN = {
+  ...GERMAN_CORE,
+  ...GERMAN_PICTURE,
+  ...GERMAN_PLAN,
+  ...GERMAN_REVIEW,
+  ...GERMAN_PRACTICE,
+  ...GERMAN_HOME,
+  ...GERMAN_SETTINGS,
+  ...GERMAN_SOUND_CHECK,
+  ...GERMAN_DOGS,
+  ...GERMAN_PROGRESS,
+  ...GERMAN_COMPARE,
+  ...GERMAN_OBSERVE,
+  ...GERMAN_HANDOVER,
+  ...GERMAN_EXAM,
+  ...GERMAN_SYNC,
+} as const;

@@ -1,4 +1,5 @@
 /** Turns a sound file into samples. The browser decodes: whatever it can play, it can read. */
+import { EAR_RATE_HZ } from '../core/ear-rate.ts';
 
 /** One channel. The rate is the context's: decoding resamples. */
 export interface Recording {
@@ -16,9 +17,6 @@ export async function decodeSound(context: BaseAudioContext, bytes: ArrayBuffer)
 export function decodeForEar(bytes: ArrayBuffer): Promise<Recording | null> {
   return decodeSound(new OfflineAudioContext(1, 1, EAR_RATE_HZ), bytes);
 }
-
-/** What the ear works at, Hz. */
-const EAR_RATE_HZ = 16_000;
 
 /** Mixed into the first channel where it lies: a long recording is not held twice. */
 function mixed(buffer: AudioBuffer): Float32Array {

@@ -38,6 +38,9 @@ export interface Unsure {
   readonly by: EarName;
 }
 
+/** The name under which a handler's ordinary talk is kept beside the words: no word of theirs. */
+export const TALK = 'talk';
+
 export function isWord(name: string): name is Word {
   return (WORDS as readonly string[]).includes(name);
 }

@@ -1,6 +1,7 @@
 /** Cuts what is said out of a stream while words are being taught: one stretch of sound between two silences is one take. */
+import { EAR_RATE_HZ } from '../core/ear-rate.ts';
 import { clickOf } from './click.ts';
-import { createResampler, EAR_RATE_HZ } from './resample.ts';
+import { createResampler } from './resample.ts';
 import { DROWNING_DB } from './take.ts';
 
 /** One stretch of sound, 16 kHz mono. Times are seconds of stream time. */

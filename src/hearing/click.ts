@@ -1,6 +1,7 @@
 /** Hears taught clicks (clicker, tongue click): one or two pulses out of quiet into quiet, as like the taught ones as those are to each other. */
+import { EAR_RATE_HZ } from '../core/ear-rate.ts';
 import { createPulseFinder, type Pulse, type PulseFinder } from './pulse.ts';
-import { EAR_RATE_HZ, HIGHEST_RATE_HZ, LOWEST_RATE_HZ } from './resample.ts';
+import { HIGHEST_RATE_HZ, LOWEST_RATE_HZ } from './resample.ts';
 import { at16kHz, type Take } from './take.ts';
 
 /** One click, as it was found. Times are seconds of the stream. */

@@ -1,7 +1,7 @@
 /** Cuts a 16 kHz stream into overlapping frames and gives each frame's band powers: the one place where samples become a spectrum. */
+import { EAR_RATE_HZ } from '../core/ear-rate.ts';
 import { createFourier, hamming } from './fourier.ts';
 import { gather, melBands } from './mel.ts';
-import { EAR_RATE_HZ } from './resample.ts';
 
 /** One frame every 10 ms, in samples. */
 export const HOP = 160;

@@ -1,4 +1,5 @@
 /** Listens: samples of any rate in, words out. The same code runs in a worker and in Node. */
+import { EAR_RATE_HZ } from '../core/ear-rate.ts';
 import { createBank } from './bank.ts';
 import { createClickEar } from './click-ear.ts';
 import { createDecider, type Hearing } from './decide.ts';
@@ -9,7 +10,7 @@ import { createGain } from './gain.ts';
 import { createLoudness } from './loudness.ts';
 import { createMemory } from './memory.ts';
 import type { Model } from './model.ts';
-import { createResampler, EAR_RATE_HZ } from './resample.ts';
+import { createResampler } from './resample.ts';
 import { createScorer } from './score.ts';
 import { createSlider } from './slide.ts';
 import { stepTimeS } from './template.ts';

@@ -1,7 +1,7 @@
 /** Remembers the last seconds of a stream, so that what was heard can still be learnt from: its features, and its sound where that is wished. */
+import { EAR_RATE_HZ } from '../core/ear-rate.ts';
 import type { Stretch } from '../core/stretch.ts';
 import type { Feature } from './feature.ts';
-import { EAR_RATE_HZ } from './resample.ts';
 import { pack } from './stretch.ts';
 import { END_LAG_S, FEWEST_ROWS, START_LAG_S, stepTimeS } from './template.ts';
 

@@ -1,6 +1,6 @@
 /** Finds hard, short sounds in a stream at 16 kHz: a pulse rises within two milliseconds out of quiet and is gone soon after. */
+import { EAR_RATE_HZ } from '../core/ear-rate.ts';
 import { createFourier } from './fourier.ts';
-import { EAR_RATE_HZ } from './resample.ts';
 
 export interface Pulse {
   /** Seconds of the stream from its first sample. */

@@ -1,7 +1,5 @@
 /** Turns a stream of any rate into 16 kHz, band-limited, in blocks of any length. The delay is known and taken out of the times. */
-
-/** Every feature is computed at this rate, Hz. */
-export const EAR_RATE_HZ = 16_000;
+import { EAR_RATE_HZ } from '../core/ear-rate.ts';
 
 /** Zero crossings of the sinc on each side: about 80 dB of stop band under the window below. */
 const LOBES = 16;

@@ -1,5 +1,6 @@
 /** Looks at one recording of a word: where the speech lies, how loud it is, and what is wrong with it. */
-import { createResampler, EAR_RATE_HZ, HIGHEST_RATE_HZ, LOWEST_RATE_HZ } from './resample.ts';
+import { EAR_RATE_HZ } from '../core/ear-rate.ts';
+import { createResampler, HIGHEST_RATE_HZ, LOWEST_RATE_HZ } from './resample.ts';
 
 export interface Take {
   readonly samples: Float32Array;

@@ -1,7 +1,7 @@
 /** Makes templates from a take: the word in a quiet and in a noisy room, as rows of features. */
+import { EAR_RATE_HZ } from '../core/ear-rate.ts';
 import type { Feature } from './feature.ts';
 import { SPEECH_LEVEL_DB } from './gain.ts';
-import { EAR_RATE_HZ } from './resample.ts';
 import { pinkNoise } from './room-noise.ts';
 
 /** Speech over noise of the imagined rooms, dB. Two rooms beat one by far on composed sessions (see tests/bench/ear.md). */

@@ -1,11 +1,10 @@
 /** The sound of heard words, where the handler wished it kept: played in the review, deleted after a month or by one button. */
 import { playSamples } from '../audio/play-samples.ts';
+import { EAR_RATE_HZ } from '../core/ear-rate.ts';
 import type { Rooms } from './rooms.ts';
 
 /** What is kept beside an event (features, sound) is kept so long, days. */
 const KEPT_DAYS = 30;
-/** Kept sound is at the ear's rate. */
-const RATE_HZ = 16_000;
 
 export async function forgetOldHearings({ store, parts }: Pick<Rooms, 'store' | 'parts'>): Promise<void> {
   await store.forgetHeardBefore(parts.wall.now().getTime() - KEPT_DAYS * 86_400_000);
@@ -21,7 +20,7 @@ export async function playHeardSound({ store, room }: Rooms, eventId: string): P
   await room.unlock();
   const kept = await store.heard([eventId]);
   const sound = kept.ok ? kept.value[0]?.sound : null;
-  if (sound) playSamples(room.context(), sound, RATE_HZ);
+  if (sound) playSamples(room.context(), sound, EAR_RATE_HZ);
 }
 
 export async function countSounds({ store }: Rooms): Promise<number> {

@@ -4,11 +4,11 @@ import type { Draft, LearnedTake, LibraryEvent } from '../core/event.ts';
 import type { Learnt } from '../core/library.ts';
 import { nameOf } from '../core/named.ts';
 import { settingsOf } from '../core/settings.ts';
+import { TALK } from '../core/word.ts';
 import type { Change, Known } from '../ears/enrolled.ts';
 import type { KeptHeard } from '../store/shelf.ts';
 import type { Reviewed } from './app-state.ts';
 import type { Rooms } from './rooms.ts';
-import { TALK } from './teaching.ts';
 
 /** What the corrections of the reviewed session could teach, and what they have. */
 export interface Lesson {

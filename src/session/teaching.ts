@@ -2,14 +2,11 @@
 import type { TaughtSound } from '../core/event.ts';
 import { type Library, takesOf } from '../core/library.ts';
 import type { Seconds } from '../core/units.ts';
-import { WORDS } from '../core/word.ts';
+import { TALK, WORDS } from '../core/word.ts';
 import type { Enrolled } from '../ears/enrolled.ts';
 import type { CaughtTake } from '../ears/messages.ts';
 import type { OwnWords } from '../ears/own-words.ts';
 import type { LibraryKeeper } from './library.ts';
-
-/** The name under which ordinary talk is kept beside the words. */
-export const TALK = 'talk';
 
 /** What the sound check is doing. */
 export type TeachingState =

@@ -2,6 +2,7 @@
 import type { Settings, StoredEvent } from '../core/event.ts';
 import { nameOf } from '../core/named.ts';
 import { settingsOf } from '../core/settings.ts';
+import { TALK } from '../core/word.ts';
 import { exportText, parseExport, wordsHeadOf } from '../store/export.ts';
 import { previewImport } from '../store/import.ts';
 import { sayDamage } from '../store/problem.ts';
@@ -9,7 +10,6 @@ import { readAnew, type SavedFile, sayProblem } from './backup.ts';
 import { isLive } from './live.ts';
 import type { Rooms } from './rooms.ts';
 import { saveSettings } from './sound-check.ts';
-import { TALK } from './teaching.ts';
 import { isoWithOffset } from './wall-clock.ts';
 
 type TakeEvent = StoredEvent & { readonly type: 'sound-taught' | 'take-learned' };

@@ -1,11 +1,12 @@
 /** Teaching, with an ear that only remembers what it was given: whose takes, which words, what is forgotten and brought back. */
 import { expect, test } from 'vitest';
 import { handlersIn } from '../../src/core/named.ts';
+import { TALK } from '../../src/core/word.ts';
 import type { Enrolled } from '../../src/ears/enrolled.ts';
 import type { CaughtTake } from '../../src/ears/messages.ts';
 import type { Teaching as Taught } from '../../src/hearing/enrol.ts';
 import { createLibraryKeeper } from '../../src/session/library.ts';
-import { createTeaching, TALK } from '../../src/session/teaching.ts';
+import { createTeaching } from '../../src/session/teaching.ts';
 import { createWriter } from '../../src/session/writer.ts';
 import { createMemoryStore } from '../../src/store/memory-store.ts';
 

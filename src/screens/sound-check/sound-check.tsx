@@ -2,7 +2,7 @@
 import { useEffect, useState } from 'react';
 import { Link } from 'wouter';
 import { settingsOf } from '../../core/settings.ts';
-import type { SpokenWord } from '../../core/word.ts';
+import { type SpokenWord, TALK } from '../../core/word.ts';
 import { useApp, useIntents } from '../app-context.tsx';
 import { HandlerSwitch } from '../parts/handler-switch.tsx';
 import { Level } from '../parts/level.tsx';
@@ -22,8 +22,6 @@ const WORDS: readonly (readonly [SpokenWord, string, string])[] = [
   ['lifted', 'the head came up: the dog said no', 'oh well'],
 ];
 
-/** The name under which ordinary talk is kept. */
-const TALK = 'talk';
 const TAKES_A_WORD = 3;
 const TAKES_A_PHRASE = 2;
 const TALK_S = 10;

@@ -1,6 +1,6 @@
 /** Changes a plan one edit at a time. Pure: an edit gives a new plan, or says why not; every edit can be undone. */
 import { checkPlan, type PlanProblem } from './check-plan.ts';
-import { CAUTIONS } from './ladders.ts';
+import { cautionFor } from './ladders.ts';
 import {
   criterionS,
   FACE,
@@ -145,7 +145,7 @@ function rehandled(step: Step, edit: PlanEdit & { kind: 'rehandle' }): Step {
 /** A step near the face gets its caution, whoever wrote it. */
 function withCaution(step: Step): Step {
   const missing = step.kind === 'handling' && FACE.includes(step.area) && !step.caution;
-  return missing ? { ...step, caution: CAUTIONS[step.area] } : step;
+  return missing ? { ...step, caution: cautionFor(step.area) } : step;
 }
 
 /** A half step that lost a neighbour, or was moved out from between them, becomes a step like any other: nothing vanishes unasked. */

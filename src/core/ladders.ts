@@ -1,4 +1,5 @@
 /** Ready ladders: four positions to hold still in, six places to handle, each handling with its half-way prepared and its caution where it can hurt. */
+import { type Message, t } from './language.ts';
 import type { BodyArea, DurationStep, Handling, HandlingStep, Plan, Step } from './plan.ts';
 import type { Seconds } from './units.ts';
 
@@ -11,30 +12,55 @@ export const HANDLED_AREAS: readonly HandledArea[] = ['ears', 'eyes', 'mouth', '
 interface PositionWords {
   /** For lists. */
   readonly name: string;
+  /** The same within a title. */
+  readonly inTitle: string;
   /** What the dog does, for the head of the plan. */
   readonly position: string;
   /** Above the seconds: "Chin on lap 3 s". */
   readonly short: string;
 }
 
-export const POSITION_WORDS: Readonly<Record<Position, PositionWords>> = {
-  'chin-on-lap': { name: 'Chin on your lap', position: 'Chin resting on your lap, you sitting', short: 'Chin on lap' },
-  'chin-on-towel': { name: 'Chin on a rolled towel', position: 'Chin resting on a rolled towel', short: 'Chin on towel' },
-  'standing-on-mat': { name: 'Standing on a mat', position: 'Standing still with four feet on a mat', short: 'Stand on mat' },
-  'lying-on-side': { name: 'Lying on the side', position: 'Lying flat on the side, head down', short: 'Lie flat' },
-};
+export function positionWords(position: Position): PositionWords {
+  switch (position) {
+    case 'chin-on-lap':
+      return {
+        ...{ name: t('Chin on your lap'), inTitle: t('chin on your lap') },
+        ...{ position: t('Chin resting on your lap, you sitting'), short: t('Chin on lap') },
+      };
+    case 'chin-on-towel':
+      return {
+        ...{ name: t('Chin on a rolled towel'), inTitle: t('chin on a rolled towel') },
+        ...{ position: t('Chin resting on a rolled towel'), short: t('Chin on towel') },
+      };
+    case 'standing-on-mat':
+      return {
+        ...{ name: t('Standing on a mat'), inTitle: t('standing on a mat') },
+        ...{ position: t('Standing still with four feet on a mat'), short: t('Stand on mat') },
+      };
+    case 'lying-on-side':
+      return {
+        ...{ name: t('Lying on the side'), inTitle: t('lying on the side') },
+        ...{ position: t('Lying flat on the side, head down'), short: t('Lie flat') },
+      };
+  }
+}
 
-export const AREA_NAMES: Readonly<Record<HandledArea, string>> = {
-  ears: 'Ears',
-  eyes: 'Eyes',
-  mouth: 'Mouth',
-  paws: 'Paws',
-  'collar-and-neck': 'Collar and neck',
-  'coat-and-tail': 'Coat and tail',
-};
+const AREA_NAMES = {
+  ears: ['Ears', 'ears'],
+  eyes: ['Eyes', 'eyes'],
+  mouth: ['Mouth', 'mouth'],
+  paws: ['Paws', 'paws'],
+  'collar-and-neck': ['Collar and neck', 'collar and neck'],
+  'coat-and-tail': ['Coat and tail', 'coat and tail'],
+} as const satisfies Record<HandledArea, readonly [Message, Message]>;
 
-/** One sentence each, said before the place is handled; each names the veterinarian. */
-export const CAUTIONS: Readonly<Record<HandledArea, string>> = {
+/** For lists and at the head of a title. */
+export const areaName = (area: HandledArea): string => t(AREA_NAMES[area][0]);
+
+/** Within a sentence. */
+export const areaInSentence = (area: HandledArea): string => t(AREA_NAMES[area][1]);
+
+const CAUTIONS = {
   ears: 'Nothing goes into the ear canal, and an ear that is red, smells or hurts is for your veterinarian, not for practice.',
   eyes: 'Sit beside your dog and never bend over the face; an eye that is red, half shut or weeping is for your veterinarian.',
   mouth:
@@ -42,7 +68,10 @@ export const CAUTIONS: Readonly<Record<HandledArea, string>> = {
   paws: 'If a paw that was given before is pulled away, stop: a sore paw can be pain, and that is a question for your veterinarian.',
   'collar-and-neck': 'A stiff neck or a yelp at a touch can be pain: stop, and ask your veterinarian before you go on.',
   'coat-and-tail': 'A flinch at the back, the hips or the tail can be pain: stop, and ask your veterinarian before you go on.',
-};
+} as const satisfies Record<HandledArea, Message>;
+
+/** One sentence, said before the place is handled; it names the veterinarian. */
+export const cautionFor = (area: HandledArea): string => t(CAUTIONS[area]);
 
 /** Paid at once, then a second a step; handling begins when five are reliable (FACTS, common practice). */
 const HOLDS_S: readonly Seconds[] = [0, 1, 2, 3, 4, 5];
@@ -289,21 +318,24 @@ export function readyLadder(position: Position, area: HandledArea): readonly Ste
 }
 
 function holdStep(position: Position, holdForS: Seconds): DurationStep {
-  const { short } = POSITION_WORDS[position];
+  const { short } = positionWords(position);
   return {
     kind: 'duration',
     id: `hold-${holdForS}`,
-    title: holdForS === 0 ? `${short}, paid at once` : `${short} ${holdForS} s`,
+    title:
+      holdForS === 0
+        ? t('{position}, paid at once', { position: short })
+        : t('{position} {n} s', { position: short, n: holdForS }),
     holdForS,
   };
 }
 
 function handlingStep(area: HandledArea, { step, half, risky }: Rung, n: number): HandlingStep {
-  return { kind: 'handling', id: `${area}-${n}`, area, ...step, halfway: half, ...(risky ? { caution: CAUTIONS[area] } : {}) };
+  return { kind: 'handling', id: `${area}-${n}`, area, ...step, halfway: half, ...(risky ? { caution: cautionFor(area) } : {}) };
 }
 
 /** A ready plan, to be kept as it is or changed. */
 export function readyPlan(id: string, dogId: string, position: Position, area: HandledArea): Plan {
-  const { name, position: does } = POSITION_WORDS[position];
-  return { id, dogId, title: `${AREA_NAMES[area]}: ${name.toLowerCase()}`, position: does, steps: readyLadder(position, area) };
+  const { inTitle, position: does } = positionWords(position);
+  return { id, dogId, title: `${areaName(area)}: ${inTitle}`, position: does, steps: readyLadder(position, area) };
 }

@@ -1,10 +1,11 @@
 /** Words the engine's calls and reasons: short for the ear, one sentence for the eye. Numbers always come with their n. */
 import type { Call, Reason } from './call.ts';
 import type { Reason as RuleReason } from './chain/machine.ts';
+import { type Message, t } from './language.ts';
 import { type BodyArea, indexOfStep, type Step } from './plan.ts';
 import type { Outcome, Question, VoidReason } from './rep.ts';
 
-const AREAS: Readonly<Record<BodyArea, string>> = {
+const AREAS = {
   position: 'the position',
   ears: 'the ears',
   eyes: 'the eyes',
@@ -12,10 +13,9 @@ const AREAS: Readonly<Record<BodyArea, string>> = {
   paws: 'the paws',
   'collar-and-neck': 'the collar and neck',
   'coat-and-tail': 'the coat and tail',
-};
+} as const satisfies Record<BodyArea, Message>;
 
-/** Two or three words, for the voice and the flag. */
-export const CALL_WORDS: Readonly<Record<Call['kind'], string>> = {
+const CALLS = {
   raise: 'next step',
   return: 'one step back',
   split: 'half a step',
@@ -23,31 +23,36 @@ export const CALL_WORDS: Readonly<Record<Call['kind'], string>> = {
   stay: 'make it easier',
   begin: 'warm-up over',
   remain: 'stay',
-};
+} as const satisfies Record<Call['kind'], Message>;
 
-export const OUTCOME_WORDS: Readonly<Record<Outcome, string>> = {
+/** Two or three words, for the voice and the flag. */
+export const callWords = (kind: Call['kind']): string => t(CALLS[kind]);
+
+const OUTCOMES = {
   kept: 'kept',
   lifted: 'lifted',
   short: 'short',
   void: 'not a trial',
-};
+} as const satisfies Record<Outcome, Message>;
 
-const VOID_WORDS: Readonly<Record<VoidReason, string>> = {
+export const outcomeWords = (outcome: Outcome): string => t(OUTCOMES[outcome]);
+
+const VOIDS = {
   'not-offered': 'not offered',
   'handler-says': 'a slip or a distraction',
   paused: 'broken off by a pause',
   finished: 'broken off by the end',
-};
+} as const satisfies Record<VoidReason, Message>;
 
 /** "kept", or "not a trial: not offered". */
 export function sayOutcome(outcome: Outcome, voidReason: VoidReason | null): string {
-  return voidReason ? `${OUTCOME_WORDS[outcome]}: ${VOID_WORDS[voidReason]}` : OUTCOME_WORDS[outcome];
+  return voidReason ? `${outcomeWords(outcome)}: ${t(VOIDS[voidReason])}` : outcomeWords(outcome);
 }
 
 export function sayQuestion(question: Question): string {
   return question.kind === 'mark-without-hold'
-    ? 'A marker, but no hold was heard. Say hold when the dog settles.'
-    : 'The step stays as it is during a hold. Say it again between reps.';
+    ? t('A marker, but no hold was heard. Say hold when the dog settles.')
+    : t('The step stays as it is during a hold. Say it again between reps.');
 }
 
 /** One sentence: what to do, then why. */
@@ -59,19 +64,19 @@ function sayMove(call: Call, steps: readonly Step[]): string {
   const to = call.inserted?.title ?? steps[indexOfStep(steps, call.toStepId)]?.title ?? call.toStepId;
   switch (call.kind) {
     case 'raise':
-      return `Next step: ${to}.`;
+      return t('Next step: {to}.', { to });
     case 'return':
-      return `One step back: ${to}.`;
+      return t('One step back: {to}.', { to });
     case 'split':
-      return `Half a step: ${to}.`;
+      return t('Half a step: {to}.', { to });
     case 'rest':
-      return call.reasons.some(({ kind }) => AHEAD.has(kind)) ? 'Stop while ahead.' : 'Rest now.';
+      return call.reasons.some(({ kind }) => AHEAD.has(kind)) ? t('Stop while ahead.') : t('Rest now.');
     case 'stay':
-      return 'This is the easiest step: make it easier yourself, or stop.';
+      return t('This is the easiest step: make it easier yourself, or stop.');
     case 'begin':
-      return `Warm-up over: ${to}.`;
+      return t('Warm-up over: {to}.', { to });
     case 'remain':
-      return `Stay: ${to}.`;
+      return t('Stay: {to}.', { to });
   }
 }
 
@@ -83,37 +88,41 @@ export function sayReason(reason: Reason): string {
   switch (reason.kind) {
     case 'nine-straight':
     case 'straight':
-      return `${reason.kept} of ${reason.kept} held.`;
+      return t('{kept} of {of} held.', { kept: reason.kept, of: reason.kept });
     case 'first-five-kept':
     case 'first-kept':
-      return `The first ${reason.kept} of ${reason.kept} on this step held.`;
+      return t('The first {kept} of {of} on this step held.', { kept: reason.kept, of: reason.kept });
     case 'nine-of-ten':
     case 'kept-of-last':
-      return `${reason.kept} of the last ${reason.of} held.`;
+      return t('{kept} of the last {of} held.', { kept: reason.kept, of: reason.of });
     case 'kept-of-block':
     case 'block-undecided':
-      return `${reason.kept} of a block of ${reason.of} held.`;
+      return t('{kept} of a block of {of} held.', { kept: reason.kept, of: reason.of });
     case 'counting':
-      return `${reason.kept} of ${reason.of} held so far.`;
+      return t('{kept} of {of} held so far.', { kept: reason.kept, of: reason.of });
     case 'evidence-for':
     case 'evidence-against':
-      return `${reason.kept} kept and ${reason.lifts} lifted of ${reason.kept + reason.lifts}: the evidence is enough.`;
+      return sayEvidence(reason.kept, reason.lifts);
     case 'one-lift':
-      return 'The head lifted: the step was too big.';
+      return t('The head lifted: the step was too big.');
     case 'two-lifts-running':
-      return '2 lifts running: the step was too big.';
+      return t('2 lifts running: the step was too big.');
     case 'lifts-running':
-      return `${reason.lifts} lifts running: the step was too big.`;
+      return t('{lifts} lifts running: the step was too big.', { lifts: reason.lifts });
     case 'three-lifts-in-five':
     case 'two-lifts-in-four':
-      return `${reason.lifts} lifts in the last ${reason.of}: the step was too big.`;
+      return t('{lifts} lifts in the last {of}: the step was too big.', { lifts: reason.lifts, of: reason.of });
     case 'lifts-of-last':
-      return `${reason.lifts} lifts in the last ${reason.of}.`;
+      return t('{lifts} lifts in the last {of}.', { lifts: reason.lifts, of: reason.of });
     case 'lifts-of-block':
-      return `${reason.lifts} lifts in a block of ${reason.of}.`;
+      return t('{lifts} lifts in a block of {of}.', { lifts: reason.lifts, of: reason.of });
     default:
       return sayOwnReason(reason);
   }
+}
+
+function sayEvidence(kept: number, lifts: number): string {
+  return t('{kept} kept and {lifts} lifted of {of}: the evidence is enough.', { kept, lifts, of: kept + lifts });
 }
 
 type OwnReason = Exclude<Reason, { kind: RuleReason['kind'] }>;
@@ -121,43 +130,49 @@ type OwnReason = Exclude<Reason, { kind: RuleReason['kind'] }>;
 function sayOwnReason(reason: OwnReason): string {
   switch (reason.kind) {
     case 'goal-reached':
-      return 'The goal of the plan is reached.';
+      return t('The goal of the plan is reached.');
     case 'second-return':
-      return 'The second return today: enough for now.';
+      return t('The second return today: enough for now.');
     case 'never-offered':
-      return `Not offered ${reason.running} times running: the dog would rather not, for now.`;
+      return t('Not offered {n} times running: the dog would rather not, for now.', { n: reason.running });
     case 'reps-done':
-      return `${reason.reps} reps are done.`;
+      return t('{n} reps are done.', { n: reason.reps });
     case 'time-up':
-      return `${reason.minutes} minutes are up.`;
+      return t('{n} minutes are up.', { n: reason.minutes });
     case 'treats-spent':
-      return reason.treats === 1 ? '1 treat is spent.' : `${reason.treats} treats are spent.`;
+      return t(reason.treats === 1 ? '1 treat is spent.' : '{n} treats are spent.', { n: reason.treats });
     case 'ahead':
-      return `A step gained and ${reason.repsLeft} reps left: a good moment to end.`;
+      return t('A step gained and {n} reps left: a good moment to end.', { n: reason.repsLeft });
     case 'area-alarm':
       return sayAlarm(reason.area, reason.level);
     case 'half-step-prepared':
-      return 'The rise is halved.';
+      return t('The rise is halved.');
     case 'half-ahead':
-      return `${reason.returned} of the last ${reason.of} steps had to be halved, so this one is halved at once.`;
+      return t('{n} of the last {of} steps had to be halved, so this one is halved at once.', {
+        n: reason.returned,
+        of: reason.of,
+      });
     case 'no-half-step':
-      return 'No half step is prepared here.';
+      return t('No half step is prepared here.');
     case 'lowest-step':
-      return 'There is no easier step in the plan.';
+      return t('There is no easier step in the plan.');
     case 'warm-up-over':
-      return 'Two easy reps are done.';
+      return t('Two easy reps are done.');
     case 'warm-ups-lifted':
-      return 'Both warm-ups lifted: start here today.';
+      return t('Both warm-ups lifted: start here today.');
     case 'handler-says':
-      return 'You said so.';
+      return t('You said so.');
     case 'not-followed':
-      return `The call “${CALL_WORDS[reason.call]}” is not followed: the count begins afresh.`;
+      return t('The call “{call}” is not followed: the count begins afresh.', { call: callWords(reason.call) });
   }
 }
 
 // A question, never a finding: it also fires for healthy dogs (CRITERION.md).
 function sayAlarm(area: BodyArea, level: 'look' | 'veterinarian'): string {
+  const place = t(AREAS[area]);
   return level === 'look'
-    ? `Many lifts at ${AREAS[area]}: leave it for today and look. Is something sore?`
-    : `Lifts keep coming at ${AREAS[area]}. A change like this can be pain: stop handling this place and ask your veterinarian.`;
+    ? t('Many lifts at {place}: leave it for today and look. Is something sore?', { place })
+    : t('Lifts keep coming at {place}. A change like this can be pain: stop handling this place and ask your veterinarian.', {
+        place,
+      });
 }

@@ -5,7 +5,7 @@ import { type Rep, type SessionState, standingEvents, undoneIds } from './fold.t
 import { callsInOrder, isOverruled } from './placed-calls.ts';
 import { indexOfStep, type Step } from './plan.ts';
 import type { VoidReason } from './rep.ts';
-import { OUTCOME_WORDS, sayOutcome } from './sentences.ts';
+import { outcomeWords, sayOutcome } from './sentences.ts';
 import { FEWEST_FOR_INTERVAL } from './statistics/interval.ts';
 import { wilson } from './statistics/share.ts';
 import type { Seconds } from './units.ts';
@@ -112,7 +112,7 @@ export function sayOthers({ warmUps, short, voids }: Tally): string | null {
   const lifted = warmUps.filter(({ outcome }) => outcome === 'lifted').length;
   const parts = [
     warmUps.length && `${count(warmUps.length, 'warm-up')}${lifted ? ` (${lifted} lifted)` : ''}`,
-    short && `${short} ${OUTCOME_WORDS.short}`,
+    short && `${short} ${outcomeWords('short')}`,
     voids['not-offered'] && `${voids['not-offered']} not offered`,
     voids['handler-says'] && count(voids['handler-says'], 'slip or distraction', 'slips or distractions'),
     voids.paused + voids.finished && `${voids.paused + voids.finished} broken off`,

@@ -7,7 +7,7 @@ import { writtenInReview } from '../core/correct.ts';
 import type { EarState, SessionEvent, SessionStart, Stamp } from '../core/event.ts';
 import { EXPECTED_IN_PAUSE, expectedOf } from '../core/expected.ts';
 import { fold, type SessionState } from '../core/fold.ts';
-import { CALL_WORDS } from '../core/sentences.ts';
+import { callWords } from '../core/sentences.ts';
 import { type Effect, type Input, type Stepped, start, step } from '../core/step.ts';
 import type { Seconds } from '../core/units.ts';
 import { type Heard, type Unsure, WORDS } from '../core/word.ts';
@@ -162,7 +162,7 @@ function sound({ parts: { beats, calls }, zeroS }: Inside, effect: Effect): void
       beats.stop();
       return calls.holdEnded();
     case 'call':
-      return calls.call(soundOf(effect.call), CALL_WORDS[effect.call.kind]);
+      return calls.call(soundOf(effect.call), callWords(effect.call.kind));
     case 'ask':
     case 'sayUnsure':
       return calls.call('unsure', 'say it again');

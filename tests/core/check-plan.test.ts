@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { LONG_LADDER } from '../../demo/long-ladder.ts';
 import { DEMO_PLAN } from '../../demo/scenario.ts';
 import { checkPlan, LONGEST_S, sayProblem } from '../../src/core/check-plan.ts';
-import { AREA_NAMES, HANDLED_AREAS, POSITIONS, readyLadder, readyPlan } from '../../src/core/ladders.ts';
+import { areaName, HANDLED_AREAS, POSITIONS, readyLadder, readyPlan } from '../../src/core/ladders.ts';
 import { criterionS, type DurationStep, FACE, type HandlingStep, halfStep, type Plan, type Step } from '../../src/core/plan.ts';
 
 /** The demo plan with one step made wrong. */
@@ -102,7 +102,7 @@ describe.each(LADDERS)('the ready ladder: $position, $area', ({ position, area }
 
   test('is a plan that may be kept, named by its place', () => {
     expect(checkPlan(plan)).toEqual([]);
-    expect(plan.title).toContain(AREA_NAMES[area]);
+    expect(plan.title).toContain(areaName(area));
     expect(handling.length).toBeGreaterThanOrEqual(6);
     expect(handling.every((step) => step.area === area)).toBe(true);
   });

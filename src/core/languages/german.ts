@@ -6,6 +6,7 @@ import { GERMAN_DOGS } from './german-dogs.ts';
 import { GERMAN_EXAM } from './german-exam.ts';
 import { GERMAN_HANDOVER } from './german-handover.ts';
 import { GERMAN_HOME } from './german-home.ts';
+import { GERMAN_LADDERS } from './german-ladders.ts';
 import { GERMAN_OBSERVE } from './german-observe.ts';
 import { GERMAN_PICTURE } from './german-picture.ts';
 import { GERMAN_PLAN } from './german-plan.ts';
@@ -18,6 +19,7 @@ import { GERMAN_SYNC } from './german-sync.ts';
 
 export const GERMAN = {
   ...GERMAN_CORE,
+  ...GERMAN_LADDERS,
   ...GERMAN_PICTURE,
   ...GERMAN_PLAN,
   ...GERMAN_REVIEW,

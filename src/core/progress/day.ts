@@ -1,4 +1,5 @@
 /** Counts days and weeks as the handler's calendar has them, from the local date that a moment was written with. */
+import { languageSpoken, localeSpoken } from '../language.ts';
 import type { IsoTime } from '../units.ts';
 
 /** Days since Thursday 1 January 1970, by the local date; the offset is cut off, not applied. */
@@ -26,29 +27,25 @@ export function isoDay(day: Day): string {
   return new Date(day * DAY_MS).toISOString().slice(0, 10);
 }
 
-const MONTHS = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-];
-
 /** "1 March". */
 export function sayDay(day: Day): string {
-  const date = new Date(day * DAY_MS);
-  return `${date.getUTCDate()} ${MONTHS[date.getUTCMonth()]}`;
+  return formatOf('long').format(day * DAY_MS);
 }
 
 /** "1 Mar". */
 export function sayDayShort(day: Day): string {
-  const date = new Date(day * DAY_MS);
-  return `${date.getUTCDate()} ${(MONTHS[date.getUTCMonth()] as string).slice(0, 3)}`;
+  // Every English month is cut to three letters; Intl would say "Sept" among them.
+  if (languageSpoken() === 'en') return sayDay(day).replace(/(\p{L}{3})\p{L}+/u, '$1');
+  return formatOf('short').format(day * DAY_MS);
+}
+
+const formats = new Map<string, Intl.DateTimeFormat>();
+
+/** Made once: a calendar says hundreds of days. */
+function formatOf(month: 'long' | 'short'): Intl.DateTimeFormat {
+  const locale = localeSpoken();
+  const key = `${locale} ${month}`;
+  const known = formats.get(key) ?? new Intl.DateTimeFormat(locale, { day: 'numeric', month, timeZone: 'UTC' });
+  formats.set(key, known);
+  return known;
 }

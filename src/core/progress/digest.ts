@@ -6,7 +6,7 @@ import { foldCorrected } from '../correct.ts';
 import type { SessionEvent } from '../event.ts';
 import { fold, type Rep, type SessionState, standingEvents } from '../fold.ts';
 import { areaOf, type BodyArea, criterionS, type Step } from '../plan.ts';
-import { nameRule, ruleOf } from '../rule.ts';
+import { ruleOf, type SessionRule } from '../rule.ts';
 import type { Seconds } from '../units.ts';
 import { type Day, dayOf } from './day.ts';
 
@@ -35,7 +35,8 @@ export interface SessionDigest {
   readonly planTitle: string;
   readonly handler: string;
   readonly place: string;
-  readonly rule: string;
+  /** Named when it is shown, in the language spoken then. */
+  readonly rule: SessionRule;
   readonly startedAt: string;
   readonly atMs: number;
   readonly day: Day;
@@ -69,7 +70,7 @@ export function digestOf(state: SessionState): SessionDigest {
     id: log[0]?.session ?? '',
     ...{ dogId: start.dogId, planId: start.planId, planTitle: start.planTitle, handler: start.handler, place: start.place },
     ...{
-      rule: nameRule(ruleOf(start.rule)),
+      rule: ruleOf(start.rule),
       startedAt,
       atMs: Date.parse(startedAt),
       day: dayOf(startedAt),

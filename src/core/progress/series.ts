@@ -1,4 +1,5 @@
 /** Lines sessions up: kept of trials with its interval and its rate, and what was different from the session before. */
+import { nameRule } from '../rule.ts';
 import { FEWEST_FOR_INTERVAL, type Interval } from '../statistics/interval.ts';
 import { type Rate, ratePerMinute } from '../statistics/rate.ts';
 import { wilson } from '../statistics/share.ts';
@@ -66,7 +67,7 @@ function rateOf({ steps }: SessionDigest, kept: number, lifted: number): Pick<Po
 }
 
 function conditionsOf({ steps, planTitle, rule, place, handler }: SessionDigest): Point['under'] {
-  return { plan: planTitle, step: mainStep(steps)?.title ?? '', rule, place, handler };
+  return { plan: planTitle, step: mainStep(steps)?.title ?? '', rule: nameRule(rule), place, handler };
 }
 
 const trialsOn = ({ kept, lifted }: StepDigest): number => kept + lifted;

@@ -2,7 +2,7 @@
 import type { Call } from '../../core/call.ts';
 import type { PlacedCall } from '../../core/placed-calls.ts';
 import type { Outcome } from '../../core/rep.ts';
-import { OUTCOME_WORDS } from '../../core/sentences.ts';
+import { outcomeWords } from '../../core/sentences.ts';
 import { BarShape, FlagShape, type Ink, PutRightDot } from './ink.tsx';
 import css from './key.module.css';
 import { type Bar, type Flag, isCalledOut } from './layout.ts';
@@ -60,7 +60,7 @@ export function Key({ calls, hasPutRight = false }: KeyProps) {
       {OUTCOMES.map((outcome) => (
         <li key={outcome}>
           <Sample outcome={outcome} />
-          {OUTCOME_WORDS[outcome]}
+          {outcomeWords(outcome)}
         </li>
       ))}
       <li>

@@ -3,7 +3,7 @@ import { type KeyboardEvent, type ReactNode, useLayoutEffect, useRef, useState }
 import type { Rep } from '../../core/fold.ts';
 import type { PlacedCall } from '../../core/placed-calls.ts';
 import type { Step } from '../../core/plan.ts';
-import { CALL_WORDS } from '../../core/sentences.ts';
+import { callWords } from '../../core/sentences.ts';
 import { sayPicture, sayRep } from '../../core/summary.ts';
 import { Drawing, Guides, inOrder, Names, type Wraps, withRing } from './ink.tsx';
 import { type Bar, FLAG_PX, type Flag, type StairsInput, type StairsLayout } from './layout.ts';
@@ -179,7 +179,7 @@ function sayBar(reps: readonly Rep[], bar: Bar): string {
 }
 
 export function sayFlag({ afterRep, call }: Pick<Flag, 'afterRep' | 'call'>): string {
-  return afterRep === 0 ? `Before rep 1: ${CALL_WORDS[call.kind]}` : `After rep ${afterRep}: ${CALL_WORDS[call.kind]}`;
+  return afterRep === 0 ? `Before rep 1: ${callWords(call.kind)}` : `After rep ${afterRep}: ${callWords(call.kind)}`;
 }
 
 const STEPS_OF: Readonly<Record<string, (at: number, last: number) => number>> = {

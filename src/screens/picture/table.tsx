@@ -1,7 +1,7 @@
 /** The picture read aloud: the same reps as a table of time, step, held, outcome and what was called. */
 import type { Rep } from '../../core/fold.ts';
 import type { PlacedCall } from '../../core/placed-calls.ts';
-import { CALL_WORDS, sayOutcome } from '../../core/sentences.ts';
+import { callWords, sayOutcome } from '../../core/sentences.ts';
 import { sayHeld, sayMoment } from '../../core/summary.ts';
 import { OutcomeShape } from './key.tsx';
 import css from './table.module.css';
@@ -81,5 +81,5 @@ function Row({ rep, isNewStep, called, isPicked, isPutRight }: RowProps) {
 
 function sayCalled(rep: Rep, calls: readonly PlacedCall[] | undefined): string {
   const made = calls ? calls.filter(({ afterRep }) => afterRep === rep.n).map(({ call }) => call) : rep.calls;
-  return made.map(({ kind }) => CALL_WORDS[kind]).join(', ');
+  return made.map(({ kind }) => callWords(kind)).join(', ');
 }

@@ -1,7 +1,7 @@
 /** Changes what a handling step handles: the place, what the hand does, the caution, and the half that is prepared for it. */
 import { type FormEvent, useId } from 'react';
 import type { PlanEdit } from '../../core/edit-plan.ts';
-import { AREA_NAMES, HANDLED_AREAS } from '../../core/ladders.ts';
+import { areaName, HANDLED_AREAS } from '../../core/ladders.ts';
 import type { HandlingStep } from '../../core/plan.ts';
 import css from './plan.module.css';
 import { Refusal } from './refusal.tsx';
@@ -37,7 +37,7 @@ export function HandlingForm({ step, refusal, onEdit }: FormProps) {
         <select id={`${id}a`} name="area" defaultValue={area}>
           {HANDLED_AREAS.map((each) => (
             <option key={each} value={each}>
-              {AREA_NAMES[each]}
+              {areaName(each)}
             </option>
           ))}
         </select>

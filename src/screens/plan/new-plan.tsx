@@ -2,13 +2,13 @@
 import { type FormEvent, useState } from 'react';
 import { useLocation } from 'wouter';
 import {
-  AREA_NAMES,
-  CAUTIONS,
+  areaName,
+  cautionFor,
   HANDLED_AREAS,
   type HandledArea,
-  POSITION_WORDS,
   POSITIONS,
   type Position,
+  positionWords,
   readyPlan,
 } from '../../core/ladders.ts';
 import { useApp, useIntents } from '../app-context.tsx';
@@ -49,13 +49,13 @@ export function NewPlan() {
       ) : null}
       <Choices
         legend="Position"
-        options={POSITIONS.map((key) => [key, POSITION_WORDS[key].name] as const)}
+        options={POSITIONS.map((key) => [key, positionWords(key).name] as const)}
         value={position}
         onChoose={setPosition}
       />
       <Choices
         legend="Body area"
-        options={HANDLED_AREAS.map((key) => [key, AREA_NAMES[key]] as const)}
+        options={HANDLED_AREAS.map((key) => [key, areaName(key)] as const)}
         value={area}
         onChoose={setArea}
       />
@@ -63,7 +63,7 @@ export function NewPlan() {
         <p>
           {plan.steps.length} steps, from <q>{plan.steps[0]?.title}</q> to <q>{plan.steps.at(-1)?.title}</q>.
         </p>
-        <p>{CAUTIONS[area]}</p>
+        <p>{cautionFor(area)}</p>
         <button type="submit" className="primary" disabled={forDog === ''}>
           Keep this plan
         </button>

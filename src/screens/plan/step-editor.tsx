@@ -1,7 +1,7 @@
 /** Changes one step: its words, its seconds, its place on the ladder; what it handles is changed in `handling-editor.tsx`. */
 import { type FormEvent, useId } from 'react';
 import type { PlanEdit, Refused } from '../../core/edit-plan.ts';
-import { AREA_NAMES } from '../../core/ladders.ts';
+import { areaInSentence } from '../../core/ladders.ts';
 import { criterionS, type Step, titleLike } from '../../core/plan.ts';
 import { HalfWay, HandlingForm } from './handling-editor.tsx';
 import css from './plan.module.css';
@@ -87,7 +87,7 @@ function handlingAbove(steps: readonly Step[], id: string): Step {
     kind: 'handling',
     id,
     area,
-    title: `Touch: ${AREA_NAMES[area].toLowerCase()}`,
+    title: `Touch: ${areaInSentence(area)}`,
     extent: 'one finger, a touch and away',
     forS: 0,
   };

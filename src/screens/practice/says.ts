@@ -4,7 +4,7 @@ import { stepOf } from '../../core/criterion.ts';
 import type { Rep, SessionState } from '../../core/fold.ts';
 import { callsInOrder, isOverruled } from '../../core/placed-calls.ts';
 import { criterionS } from '../../core/plan.ts';
-import { CALL_WORDS, sayCall, sayOutcome, sayQuestion } from '../../core/sentences.ts';
+import { callWords, sayCall, sayOutcome, sayQuestion } from '../../core/sentences.ts';
 import type { Word } from '../../core/word.ts';
 
 export interface Saying {
@@ -32,7 +32,7 @@ export function whatToSay(live: SessionState, { unsure, hears }: { unsure: boole
   }
   if (phase.phase === 'holding') return { headline: '', detail: caution(live) };
   const ownSay = latestOwnSay(live);
-  if (ownSay) return { headline: CALL_WORDS[ownSay.kind], detail: sayCall(ownSay, live.standing.steps) };
+  if (ownSay) return { headline: callWords(ownSay.kind), detail: sayCall(ownSay, live.standing.steps) };
   return reps.length === 0 ? beforeFirst(live, hears) : afterRep(live);
 }
 
@@ -57,7 +57,7 @@ function afterRep({ reps, standing }: SessionState): Saying {
   const sentences = calls.map((call) => sayCall(call, standing.steps));
   if (!loudest) return { headline: outcome, detail: last.outcome === 'short' ? sayShort(last) : '' };
   const before = last.calls.some(asksForVeterinarian) ? [] : [`${outcome}.`];
-  return { headline: CALL_WORDS[loudest.kind], detail: [...before, ...sentences].join(' ') };
+  return { headline: callWords(loudest.kind), detail: [...before, ...sentences].join(' ') };
 }
 
 const asksForVeterinarian = (call: Call): boolean =>

@@ -1,5 +1,6 @@
 /** Invented sessions for a screen that has nothing to show yet: one dog, two places, two people, three steps. */
 import type { SessionDigest, StepDigest } from '../../core/progress/digest.ts';
+import { STEADY } from '../../core/rule.ts';
 
 /** 5 January 2026, a Monday. */
 const FIRST_DAY = 20_458;
@@ -31,7 +32,7 @@ export function inventedDigests(): readonly SessionDigest[] {
       dogId: 'invented',
       planId: 'invented',
       planTitle: 'File one claw',
-      rule: 'Steady',
+      rule: STEADY,
       handler,
       place,
     },

@@ -1,7 +1,7 @@
 /** Words what the rule called beside what it would have called, and a rep as it was heard beside what it is now. */
 import type { CallsBeside } from '../../core/correct.ts';
 import type { Rep, SessionState } from '../../core/fold.ts';
-import { CALL_WORDS, sayOutcome } from '../../core/sentences.ts';
+import { callWords, sayOutcome } from '../../core/sentences.ts';
 import { sayHeld } from '../../core/summary.ts';
 
 /** Null: it would have called the same. */
@@ -11,7 +11,7 @@ export function sayBeside({ called, wouldCall }: CallsBeside): { readonly called
 }
 
 function named(calls: CallsBeside['called']): string {
-  return calls.length === 0 ? 'nothing' : calls.map(({ kind }) => CALL_WORDS[kind]).join(', ');
+  return calls.length === 0 ? 'nothing' : calls.map(({ kind }) => callWords(kind)).join(', ');
 }
 
 /** "As heard: lifted, held 2.0 s." Where one rep was two, or none, that is said. */

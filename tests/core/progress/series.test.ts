@@ -34,7 +34,7 @@ test('a session of void reps only has no share, and no point', () => {
 test.each([
   ['another place', digest(2, seven(9), { place: 'garden' }), [{ kind: 'place', to: 'garden' }]],
   ['another person', digest(2, seven(9), { handler: 'Ro' }), [{ kind: 'handler', to: 'Ro' }]],
-  ['another rule', digest(2, seven(9), { rule: 'Cautious' }), [{ kind: 'rule', to: 'Cautious' }]],
+  ['another rule', digest(2, seven(9), { rule: { kind: 'cautious' } }), [{ kind: 'rule', to: 'Cautious' }]],
   ['another plan', digest(2, seven(9), { planId: 'ears', planTitle: 'Ears' }), [{ kind: 'plan', to: 'Ears' }]],
   ['another step', digest(2, on('hold-5', 9, 10)), [{ kind: 'step', to: 'hold-5' }]],
   ['fourteen days', digest(15, seven(9)), [{ kind: 'gap', days: 14 }]],

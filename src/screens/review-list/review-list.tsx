@@ -1,6 +1,7 @@
 /** All sessions, newest first, each with what it came to. */
 import { lazy, Suspense, useState } from 'react';
 import { Link } from 'wouter';
+import { t } from '../../core/language.ts';
 import { nameOf } from '../../core/named.ts';
 import type { SessionHead } from '../../session/app-state.ts';
 import { useApp } from '../app-context.tsx';
@@ -17,12 +18,12 @@ export function ReviewList() {
   const [shown, setShown] = useState(AT_A_TIME);
   return (
     <div className="stack wide">
-      <h1>Sessions</h1>
+      <h1>{t('Sessions')}</h1>
       {heads.length === 0 ? (
         <div className="stack">
-          <p>Nothing to review yet. After a session its picture, its table and where to start next time are kept here.</p>
+          <p>{t('Nothing to review yet. After a session its picture, its table and where to start next time are kept here.')}</p>
           <Link href="/" className="button primary">
-            Practise a first session
+            {t('Practise a first session')}
           </Link>
         </div>
       ) : (
@@ -36,7 +37,7 @@ export function ReviewList() {
       )}
       {heads.length > shown ? (
         <button type="button" onClick={() => setShown(shown + AT_A_TIME)}>
-          Older sessions, {heads.length - shown} more
+          {t('Older sessions, {n} more', { n: heads.length - shown })}
         </button>
       ) : null}
     </div>
@@ -54,7 +55,7 @@ function Line({ head: { id, started, ended, lastAt } }: { head: SessionHead }) {
       <span className="soft">
         {sayWhen(started.at)}
         {place ? `, ${nameOf(places, place)}` : ''}
-        {ended ? '' : ' · not ended'}
+        {ended ? '' : ` · ${t('not ended')}`}
       </span>
       <Suspense>
         <Result sessionId={id} lastAt={lastAt} />

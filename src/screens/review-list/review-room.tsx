@@ -1,6 +1,7 @@
 /** Reads one session back and shows its review. */
 import { useEffect, useState } from 'react';
 import { Link, useLocation } from 'wouter';
+import { t } from '../../core/language.ts';
 import { withNames } from '../../core/named.ts';
 import { useApp, useIntents } from '../app-context.tsx';
 import { HeardSound } from '../review/heard-sound.tsx';
@@ -20,8 +21,8 @@ export function ReviewRoom({ sessionId }: { sessionId: string }) {
   if (missing)
     return (
       <div className="stack">
-        <h1>This session is not on this device</h1>
-        <Link href="/review">All sessions</Link>
+        <h1>{t('This session is not on this device')}</h1>
+        <Link href="/review">{t('All sessions')}</Link>
       </div>
     );
   if (!reviewed) return null;
@@ -42,7 +43,7 @@ export function ReviewRoom({ sessionId }: { sessionId: string }) {
         onDone={() => go('/')}
       />
       <p className={css.second}>
-        <Link href={`/observe/${encodeURIComponent(sessionId)}`}>Score it again from a video: a second observer</Link>
+        <Link href={`/observe/${encodeURIComponent(sessionId)}`}>{t('Score it again from a video: a second observer')}</Link>
       </p>
     </>
   );

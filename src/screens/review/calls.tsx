@@ -1,5 +1,6 @@
 /** Lists every call of a session with its reasons, in the order made. */
 
+import { t } from '../../core/language.ts';
 import type { PlacedCall } from '../../core/placed-calls.ts';
 import type { Step } from '../../core/plan.ts';
 import { sayCall } from '../../core/sentences.ts';
@@ -9,8 +10,8 @@ import css from './review.module.css';
 export function Calls({ calls, steps }: { calls: readonly PlacedCall[]; steps: readonly Step[] }) {
   return (
     <section className={css.calls}>
-      <h2>What was called, and why</h2>
-      {calls.length === 0 ? <p className="soft">Nothing was called: the step stayed as it was.</p> : null}
+      <h2>{t('What was called, and why')}</h2>
+      {calls.length === 0 ? <p className="soft">{t('Nothing was called: the step stayed as it was.')}</p> : null}
       <ol className={css.list}>
         {calls.map(({ call, afterRep }, at) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: the list of a session that is over does not change.
@@ -25,5 +26,5 @@ export function Calls({ calls, steps }: { calls: readonly PlacedCall[]; steps: r
 }
 
 export function sayAfter(afterRep: number): string {
-  return afterRep === 0 ? 'at the start' : `after rep ${afterRep}`;
+  return afterRep === 0 ? t('at the start') : t('after rep {n}', { n: afterRep });
 }

@@ -1,5 +1,6 @@
 /** Asks, where lifts gathered at one place of the body, whether it hurts. A question, never a finding. */
 import type { Reason } from '../../core/call.ts';
+import { t } from '../../core/language.ts';
 import type { PlacedCall } from '../../core/placed-calls.ts';
 import { sayReason } from '../../core/sentences.ts';
 import css from './review.module.css';
@@ -11,13 +12,13 @@ export function Cautions({ calls }: { calls: readonly PlacedCall[] }) {
   if (alarms.length === 0) return null;
   return (
     <section className={css.caution}>
-      <h2>Could something hurt?</h2>
+      <h2>{t('Could something hurt?')}</h2>
       {alarms.map((alarm) => (
         <p key={alarm.area}>
-          {sayReason(alarm)} {alarm.level === 'look' ? 'If you cannot tell, ask your veterinarian.' : ''}
+          {sayReason(alarm)} {alarm.level === 'look' ? t('If you cannot tell, ask your veterinarian.') : ''}
         </p>
       ))}
-      <p className="soft small">Healthy dogs lift this often, too: it is a reason to ask, not an answer.</p>
+      <p className="soft small">{t('Healthy dogs lift this often, too: it is a reason to ask, not an answer.')}</p>
     </section>
   );
 }

@@ -3,6 +3,8 @@ import { type FormEvent, type ReactNode, useState } from 'react';
 import { type CorrectedSession, hearingsAfter, hearingsIn } from '../../core/correct.ts';
 import { type Correction, REP_WORDS, type RepWord } from '../../core/correction.ts';
 import type { Rep } from '../../core/fold.ts';
+import { t } from '../../core/language.ts';
+import { wordName } from '../parts/word-names.ts';
 import { HearingLine } from './hearing-line.tsx';
 import css from './review.module.css';
 import { secondsIn } from './seconds-in.ts';
@@ -25,9 +27,12 @@ export function CorrectRep({ rep, correcting }: { rep: Rep | null; correcting: C
   const correct = (correction: Correction) => void onCorrect(correction).then(setRefused);
   const hearings = rep ? hearingsIn(session, rep.n) : hearingsAfter(session);
   return (
-    <section className={css.correct} aria-label={rep ? `Put rep ${rep.n} right` : 'Put right what was heard after the last rep'}>
-      {rep ? <h3>Was it heard right?</h3> : null}
-      {hearings.length === 0 ? <p className="soft">Nothing was heard here.</p> : null}
+    <section
+      className={css.correct}
+      aria-label={rep ? t('Put rep {n} right', { n: rep.n }) : t('Put right what was heard after the last rep')}
+    >
+      {rep ? <h3>{t('Was it heard right?')}</h3> : null}
+      {hearings.length === 0 ? <p className="soft">{t('Nothing was heard here.')}</p> : null}
       <ul className={css.hearings}>
         {hearings.map((hearing) => (
           <li key={hearing.id}>
@@ -58,23 +63,23 @@ function Missing({ rep, session, onCorrect }: { rep: Rep | null; session: Correc
   };
   return (
     <details className={css.hearing}>
-      <summary>A word is missing</summary>
+      <summary>{t('A word is missing')}</summary>
       <form className={css.moment} onSubmit={submit} key={usual} noValidate>
         <label>
-          Word
+          {t('Word')}
           <select value={word} onChange={(event) => setWord(event.target.value as RepWord)}>
             {REP_WORDS.map((each) => (
               <option key={each} value={each}>
-                {each === 'void' ? 'not offered' : each}
+                {each === 'void' ? t('not offered') : wordName(each)}
               </option>
             ))}
           </select>
         </label>
         <label>
-          It began, in seconds of the session
+          {t('It began, in seconds of the session')}
           <input name="at" type="number" min="0" step="0.1" required defaultValue={usual.toFixed(1)} inputMode="decimal" />
         </label>
-        <button type="submit">Put it in</button>
+        <button type="submit">{t('Put it in')}</button>
       </form>
     </details>
   );
@@ -85,17 +90,17 @@ function NoTrial({ rep, reason, onCorrect }: { rep: Rep; reason: string; onCorre
     event.preventDefault();
     onCorrect({ do: 'void', of: rep.endedBy, reason: String(new FormData(event.currentTarget).get('reason')) });
   };
-  if (reason) return <p>No trial: {reason}</p>;
+  if (reason) return <p>{t('No trial: {reason}', { reason })}</p>;
   if (rep.outcome === 'void') return null;
   return (
     <details className={css.hearing}>
-      <summary>It was no trial</summary>
+      <summary>{t('It was no trial')}</summary>
       <form className={css.moment} onSubmit={submit}>
         <label>
-          Why
-          <input name="reason" required maxLength={200} placeholder="a door bell, my slip" />
+          {t('Why')}
+          <input name="reason" required maxLength={200} placeholder={t('a door bell, my slip')} />
         </label>
-        <button type="submit">Do not count it</button>
+        <button type="submit">{t('Do not count it')}</button>
       </form>
     </details>
   );
@@ -104,8 +109,8 @@ function NoTrial({ rep, reason, onCorrect }: { rep: Rep; reason: string; onCorre
 function RepNote({ rep, text, onCorrect }: { rep: Rep; text: string; onCorrect: OnCorrect }) {
   return (
     <details className={css.hearing} open={text !== ''}>
-      <summary>A note</summary>
-      <Note of={rep.endedBy} label={`A note on rep ${rep.n}`} text={text} onCorrect={onCorrect} />
+      <summary>{t('A note')}</summary>
+      <Note of={rep.endedBy} label={t('A note on rep {n}', { n: rep.n })} text={text} onCorrect={onCorrect} />
     </details>
   );
 }
@@ -129,7 +134,7 @@ export function Note({ of, label, text, onCorrect }: NoteProps) {
         {label}
         <textarea name="note" rows={2} maxLength={2000} defaultValue={text} />
       </label>
-      <button type="submit">Keep the note</button>
+      <button type="submit">{t('Keep the note')}</button>
     </form>
   );
 }

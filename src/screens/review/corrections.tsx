@@ -1,5 +1,6 @@
 /** Says what was put right, shows what was heard beside it, and takes a correction back or brings it again. */
 import type { SessionState } from '../../core/fold.ts';
+import { t } from '../../core/language.ts';
 import { sayTrials, tally } from '../../core/summary.ts';
 import { sayBeside } from './beside-words.ts';
 import type { Correcting } from './correct-rep.tsx';
@@ -18,21 +19,23 @@ export function Corrections({ correcting, original, asHeard, onAsHeard }: Correc
   const { corrections, canRedo } = session;
   if (corrections === 0 && !canRedo) return null;
   return (
-    <section className={css.corrections} aria-label="What was put right">
+    <section className={css.corrections} aria-label={t('What was put right')}>
       <p role="status">
-        {corrections === 1 ? '1 correction.' : `${corrections} corrections.`} As heard: {sayTrials(tally(original.reps))}
+        {sayCount(corrections)} {t('As heard: {trials}', { trials: sayTrials(tally(original.reps)) })}
       </p>
       <Differences {...session} />
       <div className="row">
         <UndoRedo {...correcting} />
         <label className={css.switch}>
           <input type="checkbox" checked={asHeard} onChange={(event) => onAsHeard(event.target.checked)} />
-          Show it as it was heard
+          {t('Show it as it was heard')}
         </label>
       </div>
     </section>
   );
 }
+
+const sayCount = (n: number): string => (n === 1 ? t('1 correction.') : t('{n} corrections.', { n }));
 
 /** Where the rule would have called something else. The reps after it were done as called: a record, not a reproach. */
 function Differences({ calls }: Correcting['session']) {
@@ -45,7 +48,7 @@ function Differences({ calls }: Correcting['session']) {
     <ul className={css.facts}>
       {differing.map(({ rep, called, wouldCall }) => (
         <li key={rep}>
-          After rep {rep} it called {called}; put right, it would have called {wouldCall}.
+          {t('After rep {rep} it called {called}; put right, it would have called {wouldCall}.', { rep, called, wouldCall })}
         </li>
       ))}
     </ul>

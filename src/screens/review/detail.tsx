@@ -1,11 +1,13 @@
 /** What lies behind one bar or one flag: the words heard, how long it was held, what the engine made of it. */
 import type { CallsBeside } from '../../core/correct.ts';
 import type { Rep, SessionState } from '../../core/fold.ts';
+import { fixed, t } from '../../core/language.ts';
 import type { PlacedCall } from '../../core/placed-calls.ts';
 import { criterionS } from '../../core/plan.ts';
 import { sayCall, sayOutcome } from '../../core/sentences.ts';
 import { capital, heardIn, sayHeld, sayMoment } from '../../core/summary.ts';
-import type { EarName, Heard, Unsure } from '../../core/word.ts';
+import type { Heard, Unsure } from '../../core/word.ts';
+import { sayNearest, wordName } from '../parts/word-names.ts';
 import { type Picked, sayFlag } from '../picture/stairs.tsx';
 import { unbroken } from '../picture/unbroken.ts';
 import { sayAsHeard, sayBeside } from './beside-words.ts';
@@ -31,7 +33,7 @@ export function Detail(props: DetailProps) {
 }
 
 function Chosen({ state, calls, picked, beside, heard }: DetailProps) {
-  if (!picked) return <p className="soft">Pick a bar to see what was heard, a flag to see why.</p>;
+  if (!picked) return <p className="soft">{t('Pick a bar to see what was heard, a flag to see why.')}</p>;
   if (picked.kind === 'rep') {
     const rep = state.reps[picked.n - 1];
     return rep ? <RepDetail {...{ state, calls, rep, heard }} thought={beside?.[rep.n - 1]} /> : null;
@@ -59,19 +61,16 @@ function RepDetail({ state, calls, rep, thought, heard }: RepDetailProps) {
   const instead = thought && sayBeside(thought);
   return (
     <>
-      <h2>
-        Rep {rep.n}
-        {rep.isWarmUp ? ', warm-up' : ''}
-      </h2>
+      <h2>{rep.isWarmUp ? t('Rep {n}, warm-up', { n: rep.n }) : t('Rep {n}', { n: rep.n })}</h2>
       <p>
         {capital(sayOutcome(rep.outcome, rep.voidReason))}. {unbroken(sayHold(rep))}
       </p>
-      {heard?.putRight.has(rep.n) ? <p className={css.putRight}>Put right. {sayAsHeard(heard.original, state, rep)}</p> : null}
+      {heard?.putRight.has(rep.n) ? (
+        <p className={css.putRight}>{t('Put right. {heard}', { heard: sayAsHeard(heard.original, state, rep) })}</p>
+      ) : null}
       {sayLatency(state, rep)}
       {thought && thought.trials.count > 0 ? (
-        <p>
-          Kept on this step so far: {thought.trials.kept} of {thought.trials.count}.
-        </p>
+        <p>{t('Kept on this step so far: {kept} of {of}.', { kept: thought.trials.kept, of: thought.trials.count })}</p>
       ) : null}
       {/* Where words can be put right, they are listed there. */}
       {thought ? null : (
@@ -88,17 +87,26 @@ function RepDetail({ state, calls, rep, thought, heard }: RepDetailProps) {
       {called.map(({ call }) => (
         <p key={call.kind}>{unbroken(sayCall(call, state.standing.steps))}</p>
       ))}
-      {instead ? <p className={css.putRight}>Put right, it would have called {instead.wouldCall}.</p> : null}
+      {instead ? (
+        <p className={css.putRight}>{t('Put right, it would have called {calls}.', { calls: instead.wouldCall })}</p>
+      ) : null}
     </>
   );
 }
 
 function sayHold({ step, voidReason, heldForS, restarts }: Rep): string {
-  if (voidReason === 'not-offered') return `The step was ${step.title}.`;
+  if (voidReason === 'not-offered') return t('The step was {title}.', { title: step.title });
   const asked = criterionS(step);
-  const held = asked > 0 ? `held ${sayHeld(heldForS)} of ${asked} s` : `held ${sayHeld(heldForS)}, paid at once`;
-  const again = restarts > 0 ? ` Hold was said again ${restarts === 1 ? 'once' : `${restarts} times`}; the last one counts.` : '';
-  return `${step.title}: ${held}.${again}`;
+  const held = sayHeld(heldForS);
+  const said = asked > 0 ? t('held {held} of {asked} s', { held, asked }) : t('held {held}, paid at once', { held });
+  return [`${step.title}: ${said}.`, sayRestarts(restarts)].filter(Boolean).join(' ');
+}
+
+function sayRestarts(n: number): string {
+  if (n === 0) return '';
+  return n === 1
+    ? t('Hold was said again once; the last one counts.')
+    : t('Hold was said again {n} times; the last one counts.', { n });
 }
 
 /** No cue is heard here: the time runs from the end of the rep before, the eating of the treat included. */
@@ -106,22 +114,24 @@ function sayLatency({ reps, log }: SessionState, rep: Rep) {
   const before = reps[rep.n - 2];
   if (!before || rep.voidReason === 'not-offered') return null;
   const isPaused = log.some(({ type, body }) => type === 'paused' && body.atS >= before.endAtS && body.atS <= rep.holdAtS);
-  if (isPaused) return <p>Offered again after a pause.</p>;
-  return <p>Latency: offered again {sayHeld(Math.max(0, rep.holdAtS - before.endAtS))} after the end of the rep before.</p>;
+  if (isPaused) return <p>{t('Offered again after a pause.')}</p>;
+  const latency = sayHeld(Math.max(0, rep.holdAtS - before.endAtS));
+  return <p>{t('Latency: offered again {latency} after the end of the rep before.', { latency })}</p>;
 }
 
-const BY_HAND: readonly EarName[] = ['key', 'button'];
-
 function sayHeardWord({ word, by, confidence }: Heard): string {
-  return BY_HAND.includes(by) ? `${word}, by ${by}` : `${word}, confidence ${confidence.toFixed(2)}`;
+  const name = wordName(word);
+  if (by === 'key') return t('{word}, by key', { word: name });
+  if (by === 'button') return t('{word}, by button', { word: name });
+  return t('{word}, confidence {sure}', { word: name, sure: fixed(confidence, 2) });
 }
 
 function sayUnsureStretch({ nearest }: Unsure): string {
-  const near = nearest.map(({ word, confidence }) => `${word} ${confidence.toFixed(2)}`).join(' or ');
-  return near ? `unsure: ${near}. It did not count.` : 'unsure. It did not count.';
+  const near = sayNearest(nearest);
+  return near ? t('unsure: {near}. It did not count.', { near }) : t('unsure. It did not count.');
 }
 
 function sayNoCall({ outcome, isWarmUp }: Rep): string {
-  if (outcome === 'short' || outcome === 'void') return 'It is no trial, so the rule does not count it.';
-  return isWarmUp ? 'A warm-up: the rule does not count it.' : 'Nothing was called: the step stayed.';
+  if (outcome === 'short' || outcome === 'void') return t('It is no trial, so the rule does not count it.');
+  return isWarmUp ? t('A warm-up: the rule does not count it.') : t('Nothing was called: the step stayed.');
 }

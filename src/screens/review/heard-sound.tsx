@@ -1,5 +1,6 @@
 /** Plays what was heard, where the handler wished its sound kept; else nothing is drawn. */
 import { useEffect, useState } from 'react';
+import { t } from '../../core/language.ts';
 import { useIntents } from '../app-context.tsx';
 
 export function HeardSound({ eventId }: { eventId: string }) {
@@ -14,7 +15,7 @@ export function HeardSound({ eventId }: { eventId: string }) {
   }, [eventId, hasHeardSound]);
   return has ? (
     <button type="button" onClick={() => void playHeardSound(eventId)}>
-      Hear it
+      {t('Hear it')}
     </button>
   ) : null;
 }

@@ -2,8 +2,10 @@
 import type { FormEvent, ReactNode } from 'react';
 import { type Hearing, isChanged } from '../../core/correct.ts';
 import { type Correction, REP_WORDS } from '../../core/correction.ts';
+import { fixed, type Message, t } from '../../core/language.ts';
 import { sayMoment } from '../../core/summary.ts';
 import type { Seconds } from '../../core/units.ts';
+import { sayNearest, wordName } from '../parts/word-names.ts';
 import css from './review.module.css';
 import { secondsIn } from './seconds-in.ts';
 
@@ -41,17 +43,17 @@ function Answers({ hearing: { id, is, was, judged }, onCorrect }: Omit<HearingLi
     <>
       {is !== null && was !== null && !judged ? (
         <button type="button" onClick={() => onCorrect({ do: 'confirm', of: id })}>
-          Right
+          {t('Right#the ear was')}
         </button>
       ) : null}
       {others.map((word) => (
         <button type="button" key={word} onClick={() => onCorrect({ do: 'relabel', of: id, as: word })}>
-          It was {word}
+          {t('It was {word}', { word: wordName(word) })}
         </button>
       ))}
       {is !== null || isUnanswered ? (
         <button type="button" onClick={() => onCorrect({ do: 'relabel', of: id, as: null })}>
-          {was === null ? 'Take it out' : 'Not a word'}
+          {was === null ? t('Take it out') : t('Not a word')}
         </button>
       ) : null}
     </>
@@ -68,18 +70,18 @@ function Onset({ hearing: { id, startedAtS }, onCorrect }: Omit<HearingLineProps
     <>
       <div className="row">
         <button type="button" onClick={() => moveTo(startedAtS - NUDGE_S)}>
-          0.1 s earlier
+          {t('{s} s earlier', { s: NUDGE_S })}
         </button>
         <button type="button" onClick={() => moveTo(startedAtS + NUDGE_S)}>
-          0.1 s later
+          {t('{s} s later', { s: NUDGE_S })}
         </button>
       </div>
       <form className={css.moment} onSubmit={submit} noValidate>
         <label>
-          It began, in seconds of the session
+          {t('It began, in seconds of the session')}
           <input name="at" type="number" min="0" step="0.1" defaultValue={startedAtS.toFixed(1)} inputMode="decimal" />
         </label>
-        <button type="submit">Move it</button>
+        <button type="submit">{t('Move it')}</button>
       </form>
     </>
   );
@@ -89,31 +91,40 @@ function Onset({ hearing: { id, startedAtS }, onCorrect }: Omit<HearingLineProps
 function sayHearing(hearing: Hearing): string {
   const { was, is, judged, moved } = hearing;
   const isUnanswered = was === 'unsure' && !judged;
-  const now = is ?? (isUnanswered ? 'unsure' : 'not a word');
-  const how =
-    was === null ? 'put in' : was === now ? `by ${EARS[hearing.by]}${saySure(hearing)}` : `heard as ${was}${saySure(hearing)}`;
-  return `${now} (${how}${judged && was === is ? ', right' : ''}${moved ? ', moved' : ''})`;
+  const now = is ?? (isUnanswered ? 'unsure' : null);
+  const how = [
+    sayHow(hearing, was === now),
+    judged && was === is ? t('right#the ear was') : '',
+    moved ? t('moved#a word, in time') : '',
+  ];
+  return `${now === null ? t('not a word') : wordName(now)} (${how.filter(Boolean).join(', ')})`;
+}
+
+function sayHow(hearing: Hearing, isSame: boolean): string {
+  const { was, by } = hearing;
+  if (was === null) return t('put in#a word, by hand');
+  return `${isSame ? t(EARS[by]) : t('heard as {word}', { word: wordName(was) })}${saySure(hearing)}`;
 }
 
 /** Of a key or a button nobody is unsure. */
 function saySure({ by, was, confidence, nearest }: Hearing): string {
   if (was === 'unsure') {
-    const words = nearest.map((near) => `${near.word} ${near.confidence.toFixed(2)}`).join(' or ');
+    const words = sayNearest(nearest);
     return words && `: ${words}`;
   }
-  return BY_EAR.includes(by) ? `, confidence ${confidence.toFixed(2)}` : '';
+  return BY_EAR.includes(by) ? `, ${t('confidence {sure}', { sure: fixed(confidence, 2) })}` : '';
 }
 
 const BY_EAR: readonly Hearing['by'][] = ['own-words', 'platform', 'recording'];
 
-const EARS: Readonly<Record<Hearing['by'], string>> = {
-  'own-words': 'ear',
-  platform: 'the browser’s ear',
-  recording: 'a recording',
-  key: 'key',
-  button: 'button',
-  review: 'review',
-};
+const EARS = {
+  'own-words': 'by ear',
+  platform: 'by the browser’s ear',
+  recording: 'by a recording',
+  key: 'by key',
+  button: 'by button',
+  review: 'by review',
+} as const satisfies Readonly<Record<Hearing['by'], Message>>;
 
 /** A moment of the session in tenths: "1:05.2". */
 function sayTenths(atS: number): string {

@@ -1,35 +1,79 @@
 /** Words what corrections can teach the ear, and what they changed: with their n, and never more than was judged. */
+import { t } from '../../core/language.ts';
+import { capital } from '../../core/summary.ts';
 import type { Intents } from '../../session/app.ts';
 
 type Lesson = NonNullable<Awaited<ReturnType<Intents['lookAtLesson']>>>;
 type Change = NonNullable<Awaited<ReturnType<Intents['learn']>>>;
 
-export function sayToLearn({ toLearn, learned, without, ofAnother }: Lesson): string {
-  if (ofAnother !== null && toLearn > 0)
-    return `These are words of ${ofAnother}. Choose ${ofAnother} in the sound check, and what you put right can teach that ear.`;
-  const can = `${count(toLearn, 'correction')} can teach the ear to hear you better.`;
-  const has = `The ear learnt ${count(learned, 'thing')} from this session.`;
-  const cannot = `${count(without, 'correction')} cannot teach it: by key or click, or heard more than a month ago.`;
-  return [toLearn > 0 ? can : '', learned > 0 ? has : '', without > 0 ? cannot : ''].filter(Boolean).join(' ');
+export function sayToLearn({ toLearn, learned, without, ofAnother: handler }: Lesson): string {
+  if (handler !== null && toLearn > 0)
+    return t('These are words of {handler}. Choose {handler} in the sound check, and what you put right can teach that ear.', {
+      handler,
+    });
+  return [sayCan(toLearn), sayHas(learned), sayCannot(without)].filter(Boolean).join(' ');
+}
+
+function sayCan(n: number): string {
+  if (n === 0) return '';
+  return n === 1
+    ? t('1 correction can teach the ear to hear you better.')
+    : t('{n} corrections can teach the ear to hear you better.', { n });
+}
+
+function sayHas(n: number): string {
+  if (n === 0) return '';
+  return n === 1 ? t('The ear learnt 1 thing from this session.') : t('The ear learnt {n} things from this session.', { n });
+}
+
+function sayCannot(n: number): string {
+  if (n === 0) return '';
+  return n === 1
+    ? t('1 correction cannot teach it: by key or click, or heard more than a month ago.')
+    : t('{n} corrections cannot teach it: by key or click, or heard more than a month ago.', { n });
 }
 
 /** "2 false triggers fewer (3 before), no word lost." */
 export function sayChange(change: Change | null): string {
-  if (!change) return 'Kept. What it changes cannot be told here; it counts from the next session on.';
-  const { words, others, lost, won, falseBefore, falseAfter } = change;
-  const rested = `Each sound of this session was judged as if it were new: ${count(words, 'word')}, ${count(others, 'other sound')}.`;
+  if (!change) return t('Kept. What it changes cannot be told here; it counts from the next session on.');
+  const { lost, won, falseBefore, falseAfter } = change;
   if (lost + won === 0 && falseBefore === falseAfter)
-    return `Kept. On this session it makes no difference yet; it counts when the same comes again. ${rested}`;
-  const parts = [sayFalse(falseBefore, falseAfter), lost === 0 ? 'no word lost' : `${count(lost, 'word')} lost`];
-  if (won > 0) parts.push(`${count(won, 'word')} more heard`);
-  const sentence = parts.join(', ');
-  return `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}. ${rested}`;
+    return `${t('Kept. On this session it makes no difference yet; it counts when the same comes again.')} ${sayJudged(change)}`;
+  const sentence = [sayFalse(falseBefore, falseAfter), sayLost(lost), sayWon(won)].filter(Boolean).join(', ');
+  return `${capital(sentence)}. ${sayJudged(change)}`;
+}
+
+function sayJudged({ words, others }: Change): string {
+  return t('Each sound of this session was judged as if it were new: {words}, {others}.', {
+    words: words === 1 ? t('1 word') : t('{n} words', { n: words }),
+    others: others === 1 ? t('1 other sound') : t('{n} other sounds', { n: others }),
+  });
+}
+
+function sayLost(n: number): string {
+  if (n === 0) return t('no word lost');
+  return n === 1 ? t('1 word lost') : t('{n} words lost', { n });
+}
+
+function sayWon(n: number): string {
+  if (n === 0) return '';
+  return n === 1 ? t('1 word more heard') : t('{n} words more heard', { n });
 }
 
 function sayFalse(before: number, after: number): string {
-  if (before === after) return before === 0 ? 'no false trigger' : `${count(before, 'false trigger')} as before`;
-  const difference = Math.abs(before - after);
-  return `${count(difference, 'false trigger')} ${after < before ? 'fewer' : 'more'} (${before} before)`;
+  if (before === 0 && after === 0) return t('no false trigger');
+  if (before === after) return before === 1 ? t('1 false trigger as before') : t('{n} false triggers as before', { n: before });
+  return after < before ? sayFewer(before - after, before) : sayMore(after - before, before);
 }
 
-const count = (n: number, what: string): string => `${n} ${what}${n === 1 ? '' : 's'}`;
+function sayFewer(n: number, before: number): string {
+  return n === 1
+    ? t('1 false trigger fewer ({before} before)', { before })
+    : t('{n} false triggers fewer ({before} before)', { n, before });
+}
+
+function sayMore(n: number, before: number): string {
+  return n === 1
+    ? t('1 false trigger more ({before} before)', { before })
+    : t('{n} false triggers more ({before} before)', { n, before });
+}

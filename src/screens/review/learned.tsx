@@ -1,5 +1,6 @@
 /** What the corrections of a session can teach the ear, what they taught, and the way back. */
 import { useEffect, useState } from 'react';
+import { t } from '../../core/language.ts';
 import { useApp, useIntents } from '../app-context.tsx';
 import { sayChange, sayToLearn } from './learn-words.ts';
 import css from './review.module.css';
@@ -29,10 +30,10 @@ export function Learned() {
     lookAgain();
   };
   return (
-    <section className={css.corrections} aria-label="What the ear learns">
+    <section className={css.corrections} aria-label={t('What the ear learns')}>
       <p role="status">
         {working
-          ? 'Teaching the ear…'
+          ? t('Teaching the ear…')
           : doing.kind === 'learned' && lesson.toLearn === 0
             ? sayChange(doing.change)
             : sayToLearn(lesson)}
@@ -40,12 +41,12 @@ export function Learned() {
       <div className="row">
         {lesson.toLearn > 0 && lesson.ofAnother === null ? (
           <button type="button" disabled={working} onClick={() => void teach()}>
-            Teach the ear
+            {t('Teach the ear')}
           </button>
         ) : null}
         {lesson.learned > 0 ? (
           <button type="button" disabled={working} onClick={() => void back()}>
-            Forget what this session taught
+            {t('Forget what this session taught')}
           </button>
         ) : null}
       </div>

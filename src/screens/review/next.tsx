@@ -1,5 +1,6 @@
 /** Closes the review: where to start next time, why, and the one thing to do now. */
 import { WARM_UPS } from '../../core/criterion.ts';
+import { t } from '../../core/language.ts';
 import type { NextStart } from '../../core/next-start.ts';
 import { indexOfStep } from '../../core/plan.ts';
 import { sayStart } from '../../core/start-words.ts';
@@ -19,19 +20,19 @@ export function Next({ next, onPractise, onDone, mayHurt = false }: NextProps) {
   const step = next.steps[at];
   return (
     <section className={css.next}>
-      <h2>Next time</h2>
+      <h2>{t('Next time')}</h2>
       <p className={css.first}>{step ? step.title : next.startStepId}</p>
       <p>{unbroken(`${sayStart(next.why)} ${sayWarmUp(next, at)} ${sayCarried(next)}`)}</p>
       {step?.caution ? <p className={css.caution}>{step.caution}</p> : null}
       <div className={`row ${css.actions}`}>
         {onPractise ? (
           <button type="button" className={mayHurt ? undefined : 'primary'} onClick={onPractise}>
-            Practise again
+            {t('Practise again')}
           </button>
         ) : null}
         {onDone ? (
           <button type="button" className={mayHurt ? 'primary' : 'plain'} onClick={onDone}>
-            Done
+            {t('Done')}
           </button>
         ) : null}
       </div>
@@ -41,9 +42,9 @@ export function Next({ next, onPractise, onDone, mayHurt = false }: NextProps) {
 
 function sayWarmUp({ steps }: NextStart, at: number): string {
   const below = steps[at - 1];
-  return below ? `Before it, ${WARM_UPS} warm-ups on ${below.title}.` : '';
+  return below ? t('Before it, {n} warm-ups on {step}.', { n: WARM_UPS, step: below.title }) : '';
 }
 
 function sayCarried({ carried: { trials } }: NextStart): string {
-  return trials.count === 0 ? '' : `${trials.kept} of ${trials.count} kept there carry over.`;
+  return trials.count === 0 ? '' : t('{kept} of {of} kept there carry over.', { kept: trials.kept, of: trials.count });
 }

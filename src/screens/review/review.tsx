@@ -3,6 +3,7 @@ import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { changedReps, hearingsAfter } from '../../core/correct.ts';
 import type { Correction } from '../../core/correction.ts';
 import type { Rep, SessionState } from '../../core/fold.ts';
+import { localeSpoken, t } from '../../core/language.ts';
 import type { NextStart } from '../../core/next-start.ts';
 import { callsInOrder, type PlacedCall } from '../../core/placed-calls.ts';
 import { type Summary, summarize } from '../../core/summary.ts';
@@ -107,7 +108,7 @@ function SessionNote({ correcting: { session, onCorrect } }: { correcting: Corre
   const correct = (correction: Correction) => void onCorrect(correction).then(setRefused);
   return (
     <>
-      <Note of={null} label="A note on this session" text={text} onCorrect={correct} />
+      <Note of={null} label={t('A note on this session')} text={text} onCorrect={correct} />
       {refused ? <p role="alert">{refused}</p> : null}
     </>
   );
@@ -130,7 +131,7 @@ function Session({ state, correcting, after }: SessionProps) {
     <>
       <Finding summary={summary} />
       <Cautions calls={calls} />
-      <section className={css.picture} aria-label="The session as bars on stairs">
+      <section className={css.picture} aria-label={t('The session as bars on stairs')}>
         <Stairs
           {...{ reps: state.reps, steps: state.standing.steps, calls, putRight }}
           {...{ from: 'start', selected: picked, onPick: pick }}
@@ -179,7 +180,7 @@ function Opened({ state, calls, picked, correcting, putRight, follow }: OpenedPr
       {correcting && rep ? <CorrectRep rep={rep} correcting={following(correcting, rep, follow)} /> : null}
       {correcting && hearingsAfter(correcting.session).length > 0 ? (
         <details className={css.hearing}>
-          <summary>Heard after the last rep</summary>
+          <summary>{t('Heard after the last rep')}</summary>
           <CorrectRep rep={null} correcting={correcting} />
         </details>
       ) : null}
@@ -199,7 +200,7 @@ function following(correcting: Correcting, rep: Rep, follow: OpenedProps['follow
 
 function Finding({ summary: { finding, gist } }: { summary: Summary }) {
   return (
-    <section className={css.finding} aria-label="What happened">
+    <section className={css.finding} aria-label={t('What happened')}>
       <p className={css.first}>{finding}</p>
       <p>{unbroken(gist.join(' '))}</p>
     </section>
@@ -209,7 +210,7 @@ function Finding({ summary: { finding, gist } }: { summary: Summary }) {
 function Grounds({ summary: { grounds } }: { summary: Summary }) {
   return (
     <section className={css.grounds}>
-      <h2>What it rests on</h2>
+      <h2>{t('What it rests on')}</h2>
       <ul className={css.facts}>
         {grounds.map((sentence) => (
           <li key={sentence}>{unbroken(sentence)}</li>
@@ -228,7 +229,8 @@ interface TableProps {
 
 /** Folded on a phone, open where there is room and on paper (CSS). */
 function Table({ state: { reps }, calls, pickedRep, putRight }: TableProps) {
-  const title = `The same as a table, ${reps.length === 1 ? '1 rep' : `${reps.length} reps`}`;
+  const n = reps.length;
+  const title = t('The same as a table, {rows}', { rows: n === 1 ? t('1 rep') : t('{n} reps', { n }) });
   return (
     <div>
       <h2 className={css.heading}>{title}</h2>
@@ -240,12 +242,11 @@ function Table({ state: { reps }, calls, pickedRep, putRight }: TableProps) {
   );
 }
 
-const DATE = new Intl.DateTimeFormat('en-GB', {
-  ...{ weekday: 'long', day: 'numeric', month: 'long', year: 'numeric', hour: '2-digit', minute: '2-digit' },
-  timeZone: 'UTC',
-});
-
 /** The wall clock where the session was held, wherever it is read: the offset is cut off, not applied. */
 function sayDate(iso: string): string {
-  return DATE.format(new Date(`${iso.slice(0, 19)}Z`));
+  const format = new Intl.DateTimeFormat(localeSpoken(), {
+    ...{ weekday: 'long', day: 'numeric', month: 'long', year: 'numeric', hour: '2-digit', minute: '2-digit' },
+    timeZone: 'UTC',
+  });
+  return format.format(new Date(`${iso.slice(0, 19)}Z`));
 }

@@ -1,5 +1,6 @@
 /** Lists every stretch that the ear was not sure of, in the order of time: each can be said to be a word, or none. */
 import { useState } from 'react';
+import { t } from '../../core/language.ts';
 import type { Correcting } from './correct-rep.tsx';
 import { HearingLine } from './hearing-line.tsx';
 import css from './review.module.css';
@@ -10,11 +11,9 @@ export function UnsureStretches({ correcting }: { correcting: Correcting }) {
   if (unsure.length === 0) return null;
   const answered = unsure.filter(({ judged }) => judged).length;
   return (
-    <section className={css.grounds} aria-label="What the ear was not sure of">
-      <h2>What the ear was not sure of</h2>
-      <p className="soft">
-        {answered} of {unsure.length} answered.
-      </p>
+    <section className={css.grounds} aria-label={t('What the ear was not sure of')}>
+      <h2>{t('What the ear was not sure of')}</h2>
+      <p className="soft">{t('{n} of {of} answered.', { n: answered, of: unsure.length })}</p>
       <ul className={css.hearings}>
         {unsure.map((hearing) => (
           <li key={hearing.id}>

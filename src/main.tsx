@@ -13,7 +13,7 @@ import { pageClock } from './session/wall-clock.ts';
 import { openEventStore } from './store/event-store.ts';
 import { recover, withJournal, withoutErasing } from './store/journal.ts';
 import { claimWriter } from './store/one-writer.ts';
-import { askToPersist } from './store/persist.ts';
+import { askToPersist, persistence, roomLeft } from './store/persist.ts';
 
 const NAME = 'stillbeat';
 
@@ -24,7 +24,7 @@ const app = createApp({
   speak: speakOnPage,
   wakeLock: createWakeLock(),
   claim: async (onLost) => (await claimWriter(NAME, onLost)) === 'writer',
-  askToPersist,
+  ...{ askToPersist, persistence, roomLeft },
   watchUpdates: (onReady) => {
     const update = registerSW({ onNeedRefresh: () => onReady(() => void update(true)) });
   },

@@ -147,6 +147,11 @@ export interface Settings {
   readonly language?: LanguageTag | null;
 }
 
+export interface CopySaved {
+  /** How many sessions were in it. */
+  readonly sessions: number;
+}
+
 export type LibraryEvent =
   | Stored<'dog-saved', Dog>
   | Stored<'handler-saved', Named>
@@ -156,7 +161,9 @@ export type LibraryEvent =
   | Stored<'sound-taught', TaughtSound>
   | Stored<'take-learned', LearnedTake>
   | Stored<'sound-removed', { readonly of: string }>
-  | Stored<'settings-saved', Settings>;
+  | Stored<'settings-saved', Settings>
+  /** A copy of everything was handed out; this comes after it and is not in it. */
+  | Stored<'copy-saved', CopySaved>;
 
 export type StoredEvent = SessionEvent | LibraryEvent;
 

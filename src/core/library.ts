@@ -2,6 +2,7 @@
 import type { Dog, LearnedTake, LibraryEvent, Named, Settings, StoredEvent, TaughtSound } from './event.ts';
 import type { Observation } from './observe/observation.ts';
 import type { Plan } from './plan.ts';
+import type { IsoTime } from './units.ts';
 
 /** A taught take, and the event that taught it: `sound-removed` names it. */
 export interface Take extends TaughtSound {
@@ -11,6 +12,12 @@ export interface Take extends TaughtSound {
 /** A take that came of a correction, and the event that made it. */
 export interface Learnt extends LearnedTake {
   readonly id: string;
+}
+
+/** A copy that was handed out: when, and the number that its event has on its device. */
+export interface Copy {
+  readonly at: IsoTime;
+  readonly seq: number;
 }
 
 export interface Library {
@@ -28,6 +35,8 @@ export interface Library {
   readonly learned: readonly Learnt[];
   /** null: never saved on any device. */
   readonly settings: Settings | null;
+  /** The latest copy of everything that each device handed out, by device. */
+  readonly copies: ReadonlyMap<string, Copy>;
 }
 
 /** One handler's takes by word, in the order taught. */
@@ -47,8 +56,9 @@ export function foldLibrary(events: readonly LibraryEvent[]): Library {
   const observations = new Map<string, Observation>();
   const sounds = new Map<string, Take>();
   const learned = new Map<string, Learnt>();
+  const copies = new Map<string, Copy>();
   let settings: Settings | null = null;
-  for (const { type, body, id } of ordered) {
+  for (const { type, body, id, device, seq, at } of ordered) {
     if (type === 'dog-saved') dogs.set(body.id, body);
     else if (type === 'plan-saved') plans.set(body.id, body);
     else if (type === 'handler-saved') handlers.set(body.id, body);
@@ -57,6 +67,7 @@ export function foldLibrary(events: readonly LibraryEvent[]): Library {
     else if (type === 'sound-taught') sounds.set(id, { ...body, id });
     else if (type === 'take-learned') learned.set(id, { ...body, id });
     else if (type === 'settings-saved') settings = body;
+    else if (type === 'copy-saved') copies.set(device, { at, seq });
   }
   // After all else: on merged logs a removal can stand before what it removes.
   for (const { type, body } of ordered) {
@@ -66,7 +77,7 @@ export function foldLibrary(events: readonly LibraryEvent[]): Library {
   }
   const values = { dogs: [...dogs.values()], plans: [...plans.values()], sounds: [...sounds.values()] };
   const named = { handlers: [...handlers.values()], places: [...places.values()], observations: [...observations.values()] };
-  return { ...values, ...named, learned: [...learned.values()], settings };
+  return { ...values, ...named, learned: [...learned.values()], settings, copies };
 }
 
 /**

@@ -71,3 +71,4 @@ export type { CaughtTake, EarLevel } from '../ears/messages.ts';
 export type { SessionHead } from '../store/event-store.ts';
 export type { StoreProblem } from '../store/problem.ts';
 export type { RecordingHeard } from './observing.ts';
+export type { StorageStatus } from './storage.ts';

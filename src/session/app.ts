@@ -24,6 +24,7 @@ import type { Progress } from './progress.ts';
 import { openReview, readSession, startOf } from './read-back.ts';
 import { changesBetween, createReport, sayError } from './report.ts';
 import type { AppParts, HomeRooms, Rooms } from './rooms.ts';
+import type { StorageStatus } from './storage.ts';
 import { watchKeys } from './watch-keys.ts';
 import type { LookedAtWords } from './words-file.ts';
 
@@ -99,6 +100,12 @@ export interface Intents {
   reload(): void;
   /** Everything that is kept, as one document; null when it cannot be read (the problem is shown). */
   exportAll(): Promise<SavedFile | null>;
+  /** A copy was handed out: from now on its age is told. */
+  noteCopy(): Promise<void>;
+  /** What the browser promises, the room that is left, the age of the last copy; null: nothing is open. */
+  lookAtStorage(): Promise<StorageStatus | null>;
+  /** From a tap: asks the browser again to keep what is kept. */
+  askToKeep(): Promise<void>;
   /** One session with its dog and its plan; null when it cannot be read. */
   exportSession(sessionId: string): Promise<SavedFile | null>;
   /** Tells what a document holds that this device does not, and offers to add it. Nothing is ever replaced. */
@@ -156,6 +163,7 @@ const observing = () => import('./observing.ts');
 const NOT_OPEN = { kind: 'failed', what: 'the app is not open' } as const;
 const wordsFile = () => import('./words-file.ts');
 const heardSounds = () => import('./heard-sounds.ts');
+const storage = () => import('./storage.ts');
 
 /** What hears and sounds, and what is done with it: none of it is needed to draw the first screen. */
 async function openDoing(home: HomeRooms) {
@@ -263,6 +271,9 @@ export function createApp(parts: AppParts): App {
     watchKeys: (onWord) => (now ? watchKeys(now.rooms, onWord) : () => {}),
     tryWritingAgain: () => withHome(({ writer }) => writer.tryAgain().then(() => undefined), undefined),
     exportAll: () => withRooms(async (all) => (await backup()).exportAll(all), null),
+    noteCopy: () => withHome(async (all) => (await storage()).noteCopy(all), undefined),
+    lookAtStorage: () => withHome(async (all) => (await storage()).lookAtStorage(all), null),
+    askToKeep: () => withHome(async (all) => (await storage()).askToKeep(all), undefined),
     exportSession: (sessionId) => withRooms(async (all) => (await backup()).exportSession(all, sessionId), null),
     lookAtImport: (text) =>
       withRooms(async (all) => (await backup()).lookAtImport(all, text), { ok: false, why: 'The app is not open.' }),

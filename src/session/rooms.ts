@@ -10,7 +10,7 @@ import type { Heard } from '../core/word.ts';
 import type { OwnWords, OwnWordsParts } from '../ears/own-words.ts';
 import type { PlatformEar, PlatformEarParts } from '../ears/platform.ts';
 import type { EventStore } from '../store/event-store.ts';
-import type { Persistence } from '../store/persist.ts';
+import type { Persistence, Room } from '../store/persist.ts';
 import type { AppState } from './app-state.ts';
 import type { LibraryKeeper } from './library.ts';
 import type { Practice } from './practice.ts';
@@ -34,6 +34,9 @@ export interface AppParts {
   readonly claim: (onLost: () => void) => Promise<boolean>;
   /** Asks the browser not to clear what is kept. */
   readonly askToPersist: () => Promise<Persistence>;
+  /** What it answered, and how much room there is; null: it does not tell. */
+  readonly persistence: () => Promise<Persistence>;
+  readonly roomLeft: () => Promise<Room | null>;
   /** Calls back when a newer app is ready to take over. */
   readonly watchUpdates: (onReady: (update: () => void) => void) => void;
   readonly openRoom: (events: {

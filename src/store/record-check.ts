@@ -204,6 +204,7 @@ const LIBRARY_BODIES = {
     platformEar: v.exactOptional(PLATFORM),
     language: v.exactOptional(v.nullable(v.picklist(['en', 'de']))),
   }),
+  'copy-saved': record({ sessions: COUNT }),
 } satisfies { [T in LibraryEvent['type']]: v.GenericSchema<unknown, Extract<LibraryEvent, { type: T }>['body']> };
 
 export const SESSION_TYPES: readonly string[] = Object.keys(SESSION_BODIES);

@@ -8,6 +8,7 @@ import { createPlatformEar } from '../../src/ears/platform.ts';
 import { createApp } from '../../src/session/app.ts';
 import type { AppParts } from '../../src/session/rooms.ts';
 import { createFakeTimers } from '../../src/session/timers.fake.ts';
+import type { EventStore } from '../../src/store/event-store.ts';
 import { createMemoryStore } from '../../src/store/memory-store.ts';
 
 /** Lets every promise that is ready go on. */
@@ -20,6 +21,8 @@ interface Wish {
   readonly sound?: boolean;
   readonly unreadable?: boolean;
   readonly device?: string;
+  /** What an earlier visit kept. */
+  readonly store?: EventStore;
   /** An ear that learns; without them it has learnt nothing. */
   readonly enrol?: (...given: Parameters<OwnWords['enrol']>) => Awaited<ReturnType<OwnWords['enrol']>>;
   readonly compare?: (...given: Parameters<OwnWords['compare']>) => Awaited<ReturnType<OwnWords['compare']>>;
@@ -28,7 +31,7 @@ interface Wish {
 export async function openedApp(wish: Wish = {}) {
   const clock = { nowS: 50 };
   const did: string[] = [];
-  const store = createMemoryStore({ newId: () => wish.device ?? 'phone' });
+  const store = wish.store ?? createMemoryStore({ newId: () => wish.device ?? 'phone' });
   if (wish.unreadable) store.library = async () => ({ ok: false, problem: { kind: 'severed', cause: 'test' } });
   const timers = createFakeTimers();
   let ears: OwnWordsParts | null = null;
@@ -85,7 +88,10 @@ export async function openedApp(wish: Wish = {}) {
     wakeLock: { hold: async () => true, release: () => did.push('screen may sleep') },
     openStore: async () => ({ store, kept: 'visit-only' }),
     claim: async () => wish.mayWrite ?? true,
-    ...{ askToPersist: async () => 'kept' as const, watchUpdates: () => {}, nextKey: () => () => {}, decode: async () => null },
+    askToPersist: async () => 'kept' as const,
+    persistence: async () => 'may-be-cleared' as const,
+    roomLeft: async () => ({ usedBytes: 3e6, quotaBytes: 9e9 }),
+    ...{ watchUpdates: () => {}, nextKey: () => () => {}, decode: async () => null },
     openRoom: async (events) => {
       onRoom = events.onState;
       return wish.sound === false ? { kind: 'no-web-audio' } : { kind: 'open', room };

@@ -96,6 +96,7 @@ export function wholeLibrary(firstSeq = 1, device = DEVICE): readonly LibraryEve
       { type: 'handler-saved', body: { id: 'Noor', name: 'Noor A.', archived: false } },
       { type: 'place-saved', body: { id: 'kitchen', name: 'kitchen', archived: true } },
       { type: 'observation-saved', body: OBSERVATION },
+      { type: 'copy-saved', body: { sessions: 3 } },
     ],
     firstSeq,
     device,

@@ -15,6 +15,7 @@ import { GERMAN_PROGRESS } from './german-progress.ts';
 import { GERMAN_REVIEW } from './german-review.ts';
 import { GERMAN_SETTINGS } from './german-settings.ts';
 import { GERMAN_SOUND_CHECK } from './german-sound-check.ts';
+import { GERMAN_STORAGE } from './german-storage.ts';
 import { GERMAN_SYNC } from './german-sync.ts';
 
 export const GERMAN = {
@@ -33,5 +34,6 @@ export const GERMAN = {
   ...GERMAN_OBSERVE,
   ...GERMAN_HANDOVER,
   ...GERMAN_EXAM,
+  ...GERMAN_STORAGE,
   ...GERMAN_SYNC,
 } as const;

@@ -11,6 +11,7 @@ import css from './home.module.css';
 import { PlaceSwitch } from './place-switch.tsx';
 
 const AddDog = lazy(() => import('./add-dog.tsx').then(({ AddDog: part }) => ({ default: part })));
+const CopyNudge = lazy(() => import('./copy-nudge.tsx').then(({ CopyNudge: part }) => ({ default: part })));
 const Lesson = lazy(() => import('./lesson.tsx').then(({ Lesson: part }) => ({ default: part })));
 
 export function Home() {
@@ -44,6 +45,11 @@ export function Home() {
           It does not know your voice yet: practise by buttons and keys now, or{' '}
           <Link href="/sound">teach it your three words</Link> (two minutes).
         </p>
+      )}
+      {fresh ? null : (
+        <Suspense>
+          <CopyNudge />
+        </Suspense>
       )}
       <Suspense>
         <AddDog />

@@ -2,21 +2,15 @@
 import { type ChangeEvent, useEffect, useState } from 'react';
 import type { Intents } from '../../session/app.ts';
 import { useApp, useIntents } from '../app-context.tsx';
-import { saveFile } from '../parts/save-file.ts';
+import { saveCopy } from '../parts/save-copy.ts';
 import css from './settings.module.css';
-
-const KEPT = {
-  kept: 'This browser has promised to keep it.',
-  'may-be-cleared': 'This browser may clear it when room is short, or after weeks unused: keep a copy.',
-  'not-told': 'Keep a copy: a browser may clear what it keeps.',
-} as const;
+import { Storage } from './storage.tsx';
 
 type Looked = Awaited<ReturnType<Intents['lookAtImport']>>;
 type Offer = Extract<Looked, { ok: true }>['offer'];
 
 export function Backup() {
-  const persistence = useApp((state) => state.persistence);
-  const { exportAll, lookAtImport, after } = useIntents();
+  const intents = useIntents();
   const [said, setSaid] = useState('');
   const [offer, setOffer] = useState<Offer | null>(null);
   // What was looked at is no longer true once something was deleted.
@@ -24,13 +18,11 @@ export function Backup() {
   // biome-ignore lint/correctness/useExhaustiveDependencies: a change of the list is what is waited for.
   useEffect(() => setOffer(null), [heads]);
   const save = async () => {
-    const file = await exportAll();
-    if (!file) return;
-    const done = await saveFile({ name: file.name, content: file.text, type: 'application/json' }, after);
+    const copy = await saveCopy(intents);
     setSaid(
-      done === 'called-off'
-        ? ''
-        : `${file.name} is handed out. It holds the recordings of your words too: give it only to whom you trust.`,
+      copy.kind === 'handed-out'
+        ? `${copy.name} is handed out. It holds the recordings of your words too: give it only to whom you trust.`
+        : '',
     );
   };
   const look = async (event: ChangeEvent<HTMLInputElement>) => {
@@ -39,7 +31,7 @@ export function Backup() {
     if (!file) return;
     setOffer(null);
     setSaid('Reading…');
-    const looked = await lookAtImport(await file.text());
+    const looked = await intents.lookAtImport(await file.text());
     // The same file can be chosen again after it was changed.
     input.value = '';
     setSaid(looked.ok ? '' : `Nothing was changed. ${looked.why}`);
@@ -54,7 +46,8 @@ export function Backup() {
   return (
     <section className="stack">
       <h2>Your data</h2>
-      <p>Everything is on this device, and only here. {KEPT[persistence]}</p>
+      <p>Everything is on this device, and only here.</p>
+      <Storage />
       <div className="row">
         <button type="button" onClick={() => void save()}>
           Save a copy

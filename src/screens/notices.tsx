@@ -1,4 +1,5 @@
 /** What must be said on every screen: not kept, not written, an unfinished session. */
+import { t } from '../core/language.ts';
 import type { StoreProblem } from '../session/app-state.ts';
 import { useApp, useIntents } from './app-context.tsx';
 import css from './notices.module.css';
@@ -13,13 +14,13 @@ export function Notices() {
   if (!visitOnly && !problem && !update && !refusal) return null;
   return (
     <div className={css.notices} role="status">
-      {visitOnly ? <p>This browser keeps nothing (a private window?). What you do here is lost when you close it.</p> : null}
+      {visitOnly ? <p>{t('This browser keeps nothing (a private window?). What you do here is lost when you close it.')}</p> : null}
       {refusal ? <p>{refusal}</p> : null}
       {update ? (
         <div className="row">
-          <p>A newer Stillbeat is ready.</p>
+          <p>{t('A newer Stillbeat is ready.')}</p>
           <button type="button" onClick={update}>
-            Load it now
+            {t('Load it now')}
           </button>
         </div>
       ) : null}
@@ -27,7 +28,7 @@ export function Notices() {
         <div className="row">
           <p>{sayProblem(problem)}</p>
           <button type="button" onClick={() => void tryWritingAgain()}>
-            Try again
+            {t('Try again')}
           </button>
         </div>
       ) : null}
@@ -38,14 +39,14 @@ export function Notices() {
 function sayProblem(problem: StoreProblem): string {
   switch (problem.kind) {
     case 'quota':
-      return 'This device is full: the last reps are not saved yet. They are kept here while the page stays open. Free some space, then try again.';
+      return t('This device is full: the last reps are not saved yet. They are kept here while the page stays open. Free some space, then try again.');
     case 'out-of-turn':
-      return 'Another tab wrote in between: the last reps are not saved yet. Close the other tab, then try again.';
+      return t('Another tab wrote in between: the last reps are not saved yet. Close the other tab, then try again.');
     case 'conflict':
-      return 'Two tabs wrote at once: the last reps are not saved yet. Save a copy in the settings, then load the page again.';
+      return t('Two tabs wrote at once: the last reps are not saved yet. Save a copy in the settings, then load the page again.');
     case 'damaged':
-      return 'Something saved here cannot be read. Nothing was deleted; the rest is shown.';
+      return t('Something saved here cannot be read. Nothing was deleted; the rest is shown.');
     default:
-      return 'Saving does not work right now. The last reps are kept here while the page stays open.';
+      return t('Saving does not work right now. The last reps are kept here while the page stays open.');
   }
 }

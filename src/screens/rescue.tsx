@@ -1,5 +1,6 @@
 /** Catches a screen that breaks: says so, keeps the session running underneath, and offers to try again, save the data, copy a report. */
 import { Component, type ReactNode, useState } from 'react';
+import { t } from '../core/language.ts';
 import { useIntents } from './app-context.tsx';
 import css from './rooms.module.css';
 
@@ -41,29 +42,29 @@ function BrokenScreen({ error, onAgain }: { error: unknown; onAgain: () => void 
   const save = async () => {
     const [file, { saveFile }] = await Promise.all([exportAll(), import('./parts/save-file.ts')]);
     if (file) await saveFile({ name: file.name, content: file.text, type: 'application/json' }, after);
-    setSaid(file ? 'Your data is saved as a file.' : 'Your data cannot be read right now. Nothing was deleted.');
+    setSaid(file ? t('Your data is saved as a file.') : t('Your data cannot be read right now. Nothing was deleted.'));
   };
   const copy = async () => {
     try {
       await navigator.clipboard.writeText(report());
-      setSaid('Copied. It holds no names and no sound; read it before you give it to anyone.');
+      setSaid(t('Copied. It holds no names and no sound; read it before you give it to anyone.'));
     } catch {
       setSaid(report());
     }
   };
   return (
     <main className={css.alone}>
-      <h1>This screen broke</h1>
-      <p>What you have said so far is kept, and the keys still work. ({what})</p>
+      <h1>{t('This screen broke')}</h1>
+      <p>{t('What you have said so far is kept, and the keys still work. ({what})', { what })}</p>
       <div className="row">
         <button type="button" className="primary" onClick={isGone(what) ? reload : onAgain}>
-          {isGone(what) ? 'Load the page again' : 'Try again'}
+          {isGone(what) ? t('Load the page again') : t('Try again')}
         </button>
         <button type="button" onClick={() => void save()}>
-          Save my data
+          {t('Save my data')}
         </button>
         <button type="button" onClick={() => void copy()}>
-          Copy the report
+          {t('Copy the report')}
         </button>
       </div>
       {said ? (

@@ -43,20 +43,22 @@ function Frame() {
       return <main className={css.alone} aria-busy="true" />;
     case 'another-tab':
       return (
-        <Alone title="Stillbeat is open in another tab">
-          One tab writes, so that no rep is written twice. Go on there, or close it and load this page again.
+        <Alone title={t('Stillbeat is open in another tab')}>
+          {t('One tab writes, so that no rep is written twice. Go on there, or close it and load this page again.')}
         </Alone>
       );
     case 'no-web-audio':
       return (
-        <Alone title="This browser has no sound for pages">
-          Stillbeat needs it for the beats and the microphone. Use a current Chrome, Edge, Firefox or Safari.
+        <Alone title={t('This browser has no sound for pages')}>
+          {t('Stillbeat needs it for the beats and the microphone. Use a current Chrome, Edge, Firefox or Safari.')}
         </Alone>
       );
     case 'failed':
       return (
-        <Alone title="Stillbeat could not open">
-          {opening.what}. Nothing was changed or deleted. Load the page again; if that does not help, restart the browser.
+        <Alone title={t('Stillbeat could not open')}>
+          {t('{what}. Nothing was changed or deleted. Load the page again; if that does not help, restart the browser.', {
+            what: opening.what,
+          })}
         </Alone>
       );
     case 'ready':

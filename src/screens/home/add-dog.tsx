@@ -1,6 +1,7 @@
 /** Adds a dog of the handler's own, and leads on to its first plan. */
 import { type FormEvent, useState } from 'react';
 import { useLocation } from 'wouter';
+import { t } from '../../core/language.ts';
 import { useIntents } from '../app-context.tsx';
 import { CareFields, readCare } from '../dogs/care-fields.tsx';
 import css from '../dogs/dogs.module.css';
@@ -23,29 +24,31 @@ export function AddDog() {
     return (
       <div>
         <button type="button" onClick={() => setOpen(true)}>
-          Add your dog
+          {t('Add your dog')}
         </button>
       </div>
     );
   return (
     <form className="stack" onSubmit={(event) => void add(event)}>
-      <h2>Your dog</h2>
+      <h2>{t('Your dog')}</h2>
       <div className={css.fields}>
         <label>
-          Name
+          {t('Name')}
           <input name="name" required maxLength={60} autoComplete="off" />
         </label>
         <CareFields />
       </div>
       <p className="soft">
-        A dog that has begun to refuse a touch, or flinches, may be in pain: ask your veterinarian before you practise there.
+        {t(
+          'A dog that has begun to refuse a touch, or flinches, may be in pain: ask your veterinarian before you practise there.',
+        )}
       </p>
       <div className="row">
         <button type="submit" className="primary">
-          Add, and choose a plan
+          {t('Add, and choose a plan')}
         </button>
         <button type="button" onClick={() => setOpen(false)}>
-          Not now
+          {t('Not now')}
         </button>
       </div>
     </form>

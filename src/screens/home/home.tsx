@@ -2,11 +2,13 @@
 import { lazy, Suspense, useEffect, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import type { Dog } from '../../core/event.ts';
+import { t } from '../../core/language.ts';
 import type { NextStart } from '../../core/next-start.ts';
 import { indexOfStep, type Plan } from '../../core/plan.ts';
 import { sayStart } from '../../core/start-words.ts';
 import { useApp, useIntents } from '../app-context.tsx';
 import { HandlerSwitch } from '../parts/handler-switch.tsx';
+import { Rich } from '../parts/rich.tsx';
 import css from './home.module.css';
 import { PlaceSwitch } from './place-switch.tsx';
 
@@ -23,11 +25,11 @@ export function Home() {
   return (
     <div className="stack wide">
       {fresh ? (
-        <Suspense fallback={<h1>Hold still, by choice</h1>}>
+        <Suspense fallback={<h1>{t('Hold still, by choice')}</h1>}>
           <Lesson />
         </Suspense>
       ) : (
-        <h1 className="hidden-but-read">Dogs</h1>
+        <h1 className="hidden-but-read">{t('Dogs')}</h1>
       )}
       <Running />
       <GoOn />
@@ -39,11 +41,13 @@ export function Home() {
         <DogPlans key={dog.id} dog={dog} />
       ))}
       {taught ? (
-        <Link href="/sound">Sound check</Link>
+        <Link href="/sound">{t('Sound check')}</Link>
       ) : (
         <p>
-          It does not know your voice yet: practise by buttons and keys now, or{' '}
-          <Link href="/sound">teach it your three words</Link> (two minutes).
+          <Rich
+            say="It does not know your voice yet: practise by buttons and keys now, or {teach} (two minutes)."
+            with={{ teach: <Link href="/sound">{t('teach it your three words')}</Link> }}
+          />
         </p>
       )}
       {fresh ? null : (
@@ -54,7 +58,9 @@ export function Home() {
       <Suspense>
         <AddDog />
       </Suspense>
-      <Link href="/dogs">Dogs, handlers, places{dogs.length < all.length ? ', and who was put away' : ''}</Link>
+      <Link href="/dogs">
+        {dogs.length < all.length ? t('Dogs, handlers, places, and who was put away') : t('Dogs, handlers, places')}
+      </Link>
     </div>
   );
 }
@@ -65,9 +71,9 @@ function Running() {
   if (!live || live.phase.phase === 'ended') return null;
   return (
     <section className="stack">
-      <h2>A session with {live.start.dogName} is running</h2>
+      <h2>{t('A session with {dog} is running', { dog: live.start.dogName })}</h2>
       <Link href="/practice" className="button primary">
-        Back to practice
+        {t('Back to practice')}
       </Link>
     </section>
   );
@@ -80,14 +86,14 @@ function GoOn() {
   const { dogName, planTitle, planId } = unfinished.started.body;
   return (
     <section className="stack">
-      <h2>A session with {dogName} was closed in the middle</h2>
-      <p>Everything up to your last word is kept.</p>
+      <h2>{t('A session with {dog} was closed in the middle', { dog: dogName })}</h2>
+      <p>{t('Everything up to your last word is kept.')}</p>
       <div className="row">
         <button type="button" className="primary" onClick={() => practise(planId, unfinished.id)}>
-          Go on: {planTitle}
+          {t('Go on: {plan}', { plan: planTitle })}
         </button>
         <Link href={`/review/${encodeURIComponent(unfinished.id)}`} className="button">
-          Review it instead
+          {t('Review it instead')}
         </Link>
       </div>
     </section>
@@ -108,19 +114,19 @@ function DogPlans({ dog }: { dog: Dog }) {
     <section className="stack">
       <h2>
         {dog.name}
-        {dog.invented ? <span className="soft"> · an invented dog, to try things out</span> : null}
+        {dog.invented ? <span className="soft"> · {t('an invented dog, to try things out')}</span> : null}
       </h2>
-      {dog.pain ? <p>Pain: {dog.pain}</p> : null}
+      {dog.pain ? <p>{t('Pain: {what}', { what: dog.pain })}</p> : null}
       {plans.map((plan) => (
         <PlanLine key={plan.id} plan={plan} />
       ))}
       {plans.length === 0 ? (
         <Link href="/plan/new" className="button primary">
-          Choose a plan for {dog.name}
+          {t('Choose a plan for {dog}', { dog: dog.name })}
         </Link>
       ) : null}
       <Link href={`/dogs/${encodeURIComponent(dog.id)}`} className={css.about}>
-        About {dog.name}: notes and treats
+        {t('About {dog}: notes and treats', { dog: dog.name })}
       </Link>
     </section>
   );
@@ -138,16 +144,16 @@ function PlanLine({ plan }: { plan: Plan }) {
         <p className="soft">{plan.position}</p>
         {step && next ? (
           <p>
-            Next: {step.title}. <span className="soft">{sayStart(next.why)}</span>
+            {t('Next: {step}.', { step: step.title })} <span className="soft">{sayStart(next.why)}</span>
           </p>
         ) : null}
       </div>
       <div className="row">
         <button type="button" className={waits ? undefined : 'primary'} onClick={() => practise(plan.id)}>
-          Practise
+          {t('Practise')}
         </button>
         <Link href={`/plan/${encodeURIComponent(plan.id)}`} className="button">
-          The plan
+          {t('The plan')}
         </Link>
       </div>
     </div>

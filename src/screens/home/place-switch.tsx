@@ -1,4 +1,5 @@
 /** Where the next session is: one tap opens the list, one chooses. Shown only where there is a choice. */
+import { t } from '../../core/language.ts';
 import { choosable, placesIn } from '../../core/named.ts';
 import { settingsOf } from '../../core/settings.ts';
 import { useApp, useIntents } from '../app-context.tsx';
@@ -19,7 +20,7 @@ export function PlaceSwitch() {
   if (offered.length < 2) return null;
   return (
     <label>
-      Where{' '}
+      {t('Where')}{' '}
       <select value={place} onChange={(event) => void saveSettings({ place: event.target.value })}>
         {offered.map(({ id, name }) => (
           <option key={id} value={id}>

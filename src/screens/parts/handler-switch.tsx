@@ -1,5 +1,6 @@
 /** Whose words the ear listens for: one tap opens the list, one chooses. Names come from who was added and who has taught a take. */
 import { useState } from 'react';
+import { t } from '../../core/language.ts';
 import { choosable, handlersIn, namedAs } from '../../core/named.ts';
 import { settingsOf } from '../../core/settings.ts';
 import { useApp, useIntents } from '../app-context.tsx';
@@ -29,14 +30,14 @@ export function HandlerSwitch({ mayAdd = false }: { mayAdd?: boolean }) {
   return (
     <div className="row">
       <label>
-        Listens for the words of{' '}
+        {t('Listens for the words of')}{' '}
         <select value={adding ? SOMEBODY_ELSE : handler} disabled={busy} onChange={(event) => choose(event.target.value)}>
           {offered.map(({ id, name }) => (
             <option key={id} value={id}>
               {name}
             </option>
           ))}
-          {mayAdd ? <option value={SOMEBODY_ELSE}>somebody else…</option> : null}
+          {mayAdd ? <option value={SOMEBODY_ELSE}>{t('somebody else…')}</option> : null}
         </select>
       </label>
       {adding ? (
@@ -49,9 +50,9 @@ export function HandlerSwitch({ mayAdd = false }: { mayAdd?: boolean }) {
           }}
         >
           <label>
-            Name <input name="name" maxLength={60} required={true} />
+            {t('Name')} <input name="name" maxLength={60} required={true} />
           </label>
-          <button type="submit">Teach their words</button>
+          <button type="submit">{t('Teach their words')}</button>
         </form>
       ) : null}
     </div>

@@ -1,4 +1,5 @@
 /** Says in words what the ear is doing, and what would help. */
+import { type Message, t } from '../../core/language.ts';
 import type { Ear } from '../../session/app-state.ts';
 
 export type EarShape = 'hears' | 'waits' | 'deaf';
@@ -11,7 +12,7 @@ export interface EarSaying {
   readonly help: string;
 }
 
-const HELP: Readonly<Record<NonNullable<Ear['why']>, string>> = {
+const HELP = {
   'not-allowed':
     'The microphone is not allowed. Allow it in the browser’s settings for this page; keys and buttons work meanwhile.',
   'no-microphone': 'No microphone is connected. Keys and buttons work.',
@@ -37,27 +38,27 @@ const HELP: Readonly<Record<NonNullable<Ear['why']>, string>> = {
   stuck: 'The recogniser does not answer. Close the app and open it again; keys and buttons work.',
   'other-tab': 'Another tab listens. Tap to listen here.',
   installing: 'The browser fetches its language; this can take a minute.',
-};
+} as const satisfies Readonly<Record<NonNullable<Ear['why']>, Message>>;
 
 export function sayEar(ear: Ear, taught: boolean): EarSaying {
-  const help = ear.why ? HELP[ear.why] : '';
+  const help = ear.why ? t(HELP[ear.why]) : '';
   switch (ear.state) {
     case 'listening':
-      return { shape: 'hears', short: 'Listening', help: '' };
+      return { shape: 'hears', short: t('Listening'), help: '' };
     case 'arming':
-      return { shape: 'waits', short: 'Opening the microphone', help: '' };
+      return { shape: 'waits', short: t('Opening the microphone'), help: '' };
     case 'restarting':
-      return { shape: 'deaf', short: 'Cannot hear', help };
+      return { shape: 'deaf', short: t('Cannot hear'), help };
     case 'degraded':
     case 'blocked':
-      return { shape: 'deaf', short: 'Cannot hear', help };
+      return { shape: 'deaf', short: t('Cannot hear'), help };
     case 'suspended':
-      return { shape: 'deaf', short: 'Paused', help };
+      return { shape: 'deaf', short: t('Paused'), help };
     case 'off':
       return {
         shape: 'waits',
-        short: 'Not listening',
-        help: taught ? '' : 'No words taught yet: use the buttons or keys, or teach it in the sound check.',
+        short: t('Not listening'),
+        help: taught ? '' : t('No words taught yet: use the buttons or keys, or teach it in the sound check.'),
       };
   }
 }

@@ -1,5 +1,6 @@
 /** What the ear is doing, always visible, in words and shape. */
 import type { SessionState } from '../../core/fold.ts';
+import { t } from '../../core/language.ts';
 import { useApp, useIntents } from '../app-context.tsx';
 import { Level } from '../parts/level.tsx';
 import css from './ear.module.css';
@@ -13,7 +14,7 @@ export function Ear({ live }: { live: SessionState }) {
   const unsure = useUnsure(live);
   const { listenAgain } = useIntents();
   const saying = sayEar(ear, taught);
-  const short = paused ? 'Paused' : unsure && saying.shape === 'hears' ? 'Unsure' : saying.short;
+  const short = paused ? t('Paused') : unsure && saying.shape === 'hears' ? t('Unsure') : saying.short;
   return (
     <>
       <div className={css.ear} role="status">
@@ -26,7 +27,7 @@ export function Ear({ live }: { live: SessionState }) {
           {saying.help}{' '}
           {saying.shape === 'deaf' ? (
             <button type="button" className={css.again} onClick={() => void listenAgain()}>
-              Listen again
+              {t('Listen again')}
             </button>
           ) : null}
         </p>

@@ -1,6 +1,7 @@
 /** The last word heard, for two seconds, with its undo; after a call that moved, the way to decline it. */
 import { useCallback } from 'react';
 import type { SessionState } from '../../core/fold.ts';
+import { t } from '../../core/language.ts';
 import type { Word } from '../../core/word.ts';
 import { useIntents } from '../app-context.tsx';
 import css from './last-word.module.css';
@@ -19,18 +20,23 @@ export function LastWord({ live }: { live: SessionState }) {
   return (
     <div className={css.last}>
       <span className={css.word} data-fresh={fresh || takenBack !== null}>
-        {takenBack ? `“${sayWord(takenBack)}” taken back` : fresh && lastHeard ? `“${sayWord(lastHeard.word)}”` : ''}
+        {saysLast(takenBack, fresh ? (lastHeard?.word ?? null) : null)}
       </span>
       {live.openMove && live.phase.phase === 'waiting' ? (
         <button type="button" className={css.undo} onClick={() => say('stay')}>
-          Stay
+          {t('Stay')}
         </button>
       ) : null}
       <button type="button" className={css.undo} disabled={!lastHeard} onClick={() => say('undo')}>
-        Undo
+        {t('Undo')}
       </button>
     </div>
   );
+}
+
+function saysLast(takenBack: Word | null, heard: Word | null): string {
+  if (takenBack) return t('“{word}” taken back', { word: sayWord(takenBack) });
+  return heard ? t('“{word}”', { word: sayWord(heard) }) : '';
 }
 
 /** The word that was just taken back: said until something else happens. Null: nothing was, or it was no word. */

@@ -3,6 +3,7 @@ import { useCallback, useEffect } from 'react';
 import { Link, useLocation } from 'wouter';
 import { stepOf } from '../../core/criterion.ts';
 import type { SessionState } from '../../core/fold.ts';
+import { t } from '../../core/language.ts';
 import { callsInOrder } from '../../core/placed-calls.ts';
 import type { Step } from '../../core/plan.ts';
 import { useApp, useIntents } from '../app-context.tsx';
@@ -43,10 +44,10 @@ export function Practice() {
 function NothingLive() {
   return (
     <div className={css.nothing}>
-      <h1>No session is running</h1>
-      <p>A session begins with a tap: browsers open the microphone for nothing less.</p>
+      <h1>{t('No session is running')}</h1>
+      <p>{t('A session begins with a tap: browsers open the microphone for nothing less.')}</p>
       <Link href="/" className="button primary">
-        Choose a dog
+        {t('Choose a dog')}
       </Link>
     </div>
   );
@@ -59,10 +60,10 @@ function Head({ live }: { live: SessionState }) {
     <header className={css.head}>
       <Ear live={live} />
       <button type="button" className={paused ? 'primary' : undefined} onClick={() => say(paused ? 'resume' : 'pause')}>
-        {paused ? 'Go on' : 'Pause'}
+        {paused ? t('Go on') : t('Pause')}
       </button>
       <button type="button" onClick={() => void finish()}>
-        Finish
+        {t('Finish')}
       </button>
     </header>
   );
@@ -75,7 +76,7 @@ function StepLine({ live }: { live: SessionState }) {
     <div className={css.step}>
       <div>
         <h1>{step.title}</h1>
-        {warmUp ? <p className="soft">Warm-up, not counted: {warmUp.left} to go</p> : <Extent step={step} />}
+        {warmUp ? <p className="soft">{t('Warm-up, not counted: {n} to go', { n: warmUp.left })}</p> : <Extent step={step} />}
       </div>
       <Overrule live={live} />
     </div>
@@ -88,10 +89,10 @@ function Overrule({ live }: { live: SessionState }) {
   const waiting = live.phase.phase === 'waiting';
   return (
     <div className={css.overrule}>
-      <button type="button" aria-label="Easier step" disabled={!waiting} onClick={() => say('easier')}>
+      <button type="button" aria-label={t('Easier step')} disabled={!waiting} onClick={() => say('easier')}>
         −
       </button>
-      <button type="button" aria-label="Harder step" disabled={!waiting} onClick={() => say('harder')}>
+      <button type="button" aria-label={t('Harder step')} disabled={!waiting} onClick={() => say('harder')}>
         +
       </button>
     </div>
@@ -110,7 +111,7 @@ function Count({ live }: { live: SessionState }) {
   const shown = sinceS === null ? (last ? Math.floor(last.heldForS) : null) : heldS;
   const state = phase.phase === 'holding' ? 'holding' : (last?.outcome ?? 'ready');
   return (
-    <section className={css.count} data-state={state} aria-label="Seconds held">
+    <section className={css.count} data-state={state} aria-label={t('Seconds held')}>
       <div className={css.room}>
         <output className={css.number} aria-live="off">
           {shown ?? 0}
@@ -150,16 +151,16 @@ function Hand({ live }: { live: SessionState }) {
   return (
     <div className={css.hand}>
       <button type="button" disabled={paused} onClick={() => say('hold')}>
-        Hold
+        {t('Hold')}
       </button>
       <button type="button" disabled={!holding} onClick={() => say('mark')}>
-        Mark
+        {t('Mark')}
       </button>
       <button type="button" disabled={!holding} onClick={() => say('lifted')}>
-        Lifted
+        {t('Lifted')}
       </button>
       <button type="button" disabled={paused} onClick={() => say('void')}>
-        {holding ? 'Not a trial' : 'Not offered'}
+        {holding ? t('Not a trial') : t('Not offered')}
       </button>
     </div>
   );

@@ -2,10 +2,12 @@
 import type { Call } from '../../core/call.ts';
 import { stepOf } from '../../core/criterion.ts';
 import type { Rep, SessionState } from '../../core/fold.ts';
+import { fixed, localeSpoken, t } from '../../core/language.ts';
 import { callsInOrder, isOverruled } from '../../core/placed-calls.ts';
 import { criterionS } from '../../core/plan.ts';
 import { callWords, sayCall, sayOutcome, sayQuestion } from '../../core/sentences.ts';
 import type { Word } from '../../core/word.ts';
+import { listOr, wordName } from '../parts/word-names.ts';
 
 export interface Saying {
   /** Two or three words; empty during a hold, when nothing is to be said. */
@@ -14,21 +16,20 @@ export interface Saying {
 }
 
 /** How the screen names a word that was heard, pressed or tapped. */
-const WORD_NAMES: Readonly<Partial<Record<Word, string>>> = { void: 'not a trial', resume: 'go on' };
-
 export function sayWord(word: Word): string {
-  return WORD_NAMES[word] ?? word;
+  if (word === 'void') return t('not a trial');
+  return word === 'resume' ? t('go on') : wordName(word);
 }
 
 /** @param unsure something was nearly a word a moment ago. @param hears the ear listens: words, not taps, are asked for. */
 export function whatToSay(live: SessionState, { unsure, hears }: { unsure: boolean; hears: boolean }): Saying {
   const { phase, question, lastUnsure, reps } = live;
   if (phase.phase === 'paused')
-    return { headline: 'paused', detail: 'Nothing you say counts now. Tap “Go on” when you are ready.' };
-  if (question) return { headline: 'hm?', detail: sayQuestion(question) };
+    return { headline: t('paused'), detail: t('Nothing you say counts now. Tap “Go on” when you are ready.') };
+  if (question) return { headline: t('hm?'), detail: sayQuestion(question) };
   if (unsure && lastUnsure) {
-    const nearest = lastUnsure.nearest.map(({ word }) => word).join(' or ');
-    return { headline: 'say it again', detail: `Unsure: ${nearest}?` };
+    const words = listOr(lastUnsure.nearest.map(({ word }) => wordName(word)));
+    return { headline: t('say it again'), detail: t('Unsure: {words}?', { words }) };
   }
   if (phase.phase === 'holding') return { headline: '', detail: caution(live) };
   const ownSay = latestOwnSay(live);
@@ -43,8 +44,8 @@ function latestOwnSay(live: SessionState): Call | null {
 }
 
 function beforeFirst(live: SessionState, hears: boolean): Saying {
-  const begin = hears ? 'Say your hold word when the dog settles.' : 'Tap Hold, or press its key, when the dog settles.';
-  return { headline: 'ready', detail: [begin, caution(live)].filter(Boolean).join(' ') };
+  const begin = hears ? t('Say your hold word when the dog settles.') : t('Tap Hold, or press its key, when the dog settles.');
+  return { headline: t('ready'), detail: [begin, caution(live)].filter(Boolean).join(' ') };
 }
 
 function afterRep({ reps, standing }: SessionState): Saying {
@@ -56,7 +57,7 @@ function afterRep({ reps, standing }: SessionState): Saying {
   const calls = last.calls.toSorted((a, b) => Number(asksForVeterinarian(b)) - Number(asksForVeterinarian(a)));
   const sentences = calls.map((call) => sayCall(call, standing.steps));
   if (!loudest) return { headline: outcome, detail: last.outcome === 'short' ? sayShort(last) : '' };
-  const before = last.calls.some(asksForVeterinarian) ? [] : [`${outcome}.`];
+  const before = last.calls.some(asksForVeterinarian) ? [] : [`${capital(outcome)}.`];
   return { headline: callWords(loudest.kind), detail: [...before, ...sentences].join(' ') };
 }
 
@@ -65,7 +66,13 @@ const asksForVeterinarian = (call: Call): boolean =>
 
 /** Floor, not round: 0.96 s held is not yet 1 s. */
 function sayShort({ heldForS, step }: Rep): string {
-  return `Paid at ${(Math.floor(10 * heldForS + 1e-6) / 10).toFixed(1)} of ${criterionS(step)} s: not counted.`;
+  const paidS = Math.floor(10 * heldForS + 1e-6) / 10;
+  return t('Paid at {paid} of {criterion} s: not counted.', { paid: fixed(paidS, 1), criterion: criterionS(step) });
+}
+
+/** A sentence begins large, also when its first word mostly stands alone. */
+function capital(words: string): string {
+  return words.charAt(0).toLocaleUpperCase(localeSpoken()) + words.slice(1);
 }
 
 /** To rest outranks the step that was just gained. */

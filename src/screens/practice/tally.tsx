@@ -1,6 +1,7 @@
 /** The thin line at the bottom: kept of the last ten, treats left, minutes. */
 import { useCallback } from 'react';
 import type { SessionState } from '../../core/fold.ts';
+import { t } from '../../core/language.ts';
 import type { Seconds } from '../../core/units.ts';
 import css from './tally.module.css';
 import { useClock } from './use-clock.ts';
@@ -17,15 +18,13 @@ export function Tally({ live }: { live: SessionState }) {
   return (
     <footer className={css.tally}>
       <span>
-        {last.length === 0 ? 'no trials on this step yet' : `${last.filter(Boolean).length} of ${last.length} kept on this step`}
+        {last.length === 0
+          ? t('no trials on this step yet')
+          : t('{kept} of {of} kept on this step', { kept: last.filter(Boolean).length, of: last.length })}
       </span>
-      <span>
-        {today.reps} of {limits.reps} reps
-      </span>
+      <span>{t('{n} of {of} reps', { n: today.reps, of: limits.reps })}</span>
       {limits.treats === null ? null : <span>{sayTreats(Math.max(0, limits.treats - today.treats))}</span>}
-      <span>
-        {minutes} of {limits.minutes} min
-      </span>
+      <span>{t('{n} of {of} min', { n: minutes, of: limits.minutes })}</span>
     </footer>
   );
 }
@@ -37,5 +36,5 @@ function stoodStillAtS({ phase, latestS }: SessionState): Seconds | null {
 }
 
 function sayTreats(left: number): string {
-  return left === 1 ? '1 treat left' : `${left} treats left`;
+  return left === 1 ? t('1 treat left') : t('{n} treats left', { n: left });
 }

@@ -1,6 +1,7 @@
 /** One tread that fills toward the criterion, with a notch a second. After the rep it keeps the shape of its outcome. */
 import { useEffect, useRef } from 'react';
 import type { Rep } from '../../core/fold.ts';
+import { t } from '../../core/language.ts';
 import { criterionS, type Step } from '../../core/plan.ts';
 import { useIntents } from '../app-context.tsx';
 import css from './tread.module.css';
@@ -30,7 +31,7 @@ export function Tread({ step, sinceS, last }: { step: Step; sinceS: number | nul
       viewBox="0 0 100 8"
       preserveAspectRatio="none"
       role="img"
-      aria-label={`Criterion ${wantedS} s`}
+      aria-label={t('Criterion {s} s', { s: wantedS })}
     >
       <rect className={css.bed} x="0" y="0" width="100" height="8" />
       <rect ref={bar} className={css.fill} x="0" y="0" width="0" height="8" />

@@ -1,18 +1,24 @@
 /** Names of handlers and places: which there are, what each is called now, and under which id a new one is kept. */
 import type { Named } from './event.ts';
 import type { SessionState } from './fold.ts';
+import { type Message, t } from './language.ts';
 import type { Library } from './library.ts';
+
+/** The handler and the place of an app in which nobody was named yet (`settings.ts`): ids, which each language calls in its own way. */
+const UNNAMED = { me: 'me#the handler', 'at home': 'at home#the place' } as const satisfies Readonly<Record<string, Message>>;
+
+const isUnnamed = (id: string): id is keyof typeof UNNAMED => Object.hasOwn(UNNAMED, id);
 
 /** What it is called now. One that was never saved by name is called by its id. */
 export function nameOf(saved: readonly Named[], id: string): string {
-  return saved.find((each) => each.id === id)?.name ?? id;
+  return saved.find((each) => each.id === id)?.name ?? (isUnnamed(id) ? t(UNNAMED[id]) : id);
 }
 
 /** Those saved, then those that are only used, each once. */
 function withUsed(saved: readonly Named[], usedIds: readonly string[]): readonly Named[] {
   const known = new Set(saved.map(({ id }) => id));
   const used = [...new Set(usedIds)].filter((id) => id !== '' && !known.has(id));
-  return [...saved, ...used.map((id) => ({ id, name: id, archived: false }))];
+  return [...saved, ...used.map((id) => ({ id, name: nameOf([], id), archived: false }))];
 }
 
 /** Everybody whose words may be listened for: saved by name, having taught a take, having practised, or chosen now. */

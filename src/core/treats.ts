@@ -28,12 +28,26 @@ export function treatsLeftToday(dog: Dog, givenToday: number): number | null {
   return aDay === null ? null : Math.max(0, aDay - givenToday);
 }
 
+/** How many treats a session counts down from, and which of the bounds that is. */
+export interface TreatBound {
+  readonly treats: number;
+  readonly by: 'day' | 'session' | 'at-hand';
+}
+
 /**
- * Treats of one session: the least of what is at hand, what the handler wants to give and what the day has left.
+ * The least of what the day has left, what the handler wants to give in one session and what is at hand.
  * Null: none of these is known, and treats are not counted.
  */
+export function treatBound(dog: Dog, atHand: number | null, givenToday: number): TreatBound | null {
+  const bounds = [
+    { by: 'day', treats: treatsLeftToday(dog, givenToday) },
+    { by: 'session', treats: dog.treatsPerSession ?? null },
+    { by: 'at-hand', treats: atHand },
+  ] as const;
+  const known = bounds.filter((bound): bound is typeof bound & TreatBound => bound.treats !== null);
+  return known.toSorted((a, b) => a.treats - b.treats)[0] ?? null;
+}
+
 export function treatsForSession(dog: Dog, atHand: number | null, givenToday: number): number | null {
-  const bounds = [atHand, dog.treatsPerSession ?? null, treatsLeftToday(dog, givenToday)];
-  const known = bounds.filter((bound) => bound !== null);
-  return known.length === 0 ? null : Math.min(...known);
+  return treatBound(dog, atHand, givenToday)?.treats ?? null;
 }

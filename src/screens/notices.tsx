@@ -14,7 +14,9 @@ export function Notices() {
   if (!visitOnly && !problem && !update && !refusal) return null;
   return (
     <div className={css.notices} role="status">
-      {visitOnly ? <p>{t('This browser keeps nothing (a private window?). What you do here is lost when you close it.')}</p> : null}
+      {visitOnly ? (
+        <p>{t('This browser keeps nothing (a private window?). What you do here is lost when you close it.')}</p>
+      ) : null}
       {refusal ? <p>{refusal}</p> : null}
       {update ? (
         <div className="row">
@@ -39,7 +41,9 @@ export function Notices() {
 function sayProblem(problem: StoreProblem): string {
   switch (problem.kind) {
     case 'quota':
-      return t('This device is full: the last reps are not saved yet. They are kept here while the page stays open. Free some space, then try again.');
+      return t(
+        'This device is full: the last reps are not saved yet. They are kept here while the page stays open. Free some space, then try again.',
+      );
     case 'out-of-turn':
       return t('Another tab wrote in between: the last reps are not saved yet. Close the other tab, then try again.');
     case 'conflict':

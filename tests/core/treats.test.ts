@@ -1,7 +1,7 @@
 /** How many treats: the published example, and the least of hand, wish and day. */
 import { describe, expect, test } from 'vitest';
 import { DEMO_DOG } from '../../demo/scenario.ts';
-import { treatBudget, treatsForSession, treatsLeftToday } from '../../src/core/treats.ts';
+import { treatBound, treatBudget, treatsForSession, treatsLeftToday } from '../../src/core/treats.ts';
 
 const tenKg = { ...DEMO_DOG, weightKg: 10, neutered: true };
 
@@ -45,6 +45,13 @@ describe('the treats of a session', () => {
     ['at hand alone, of a dog nothing is known of', DEMO_DOG, 8, 40, 8],
   ])('%s', (_, of, atHand, given, left) => {
     expect(treatsForSession(of, atHand, given)).toBe(left);
+  });
+
+  test('name the bound that wins, and the day first where two are equal', () => {
+    expect(treatBound(dog, 50, 0)?.by).toBe('session');
+    expect(treatBound(dog, 8, 0)?.by).toBe('at-hand');
+    expect(treatBound(dog, 50, 16)?.by).toBe('day');
+    expect(treatBound(dog, 12, 9)?.by).toBe('day');
   });
 
   test('are not counted where nothing bounds them', () => {

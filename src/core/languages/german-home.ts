@@ -31,6 +31,8 @@ export const GERMAN_HOME = {
   Practise: 'Üben',
   'The plan': 'Der Plan',
   Where: 'Wo',
+  'me#the handler': 'ich',
+  'at home#the place': 'zu Hause',
   'Listens for the words of': 'Hört auf die Wörter von',
   'somebody else…': 'jemand anderes …',
   'Teach their words': 'Ihre Wörter beibringen',

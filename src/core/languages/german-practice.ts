@@ -1,18 +1,5 @@
 /** German: what is said by `practice`. Also the list of those sentences: a missing one does not compile. */
 export const GERMAN_PRACTICE = {
-  'hold#the word': 'Halten',
-  'mark#the word': 'Marker',
-  'lifted#the word': 'Abgehoben',
-  'void#the word': 'zählt nicht',
-  'undo#the word': 'zurücknehmen',
-  'pause#the word': 'Pause',
-  'resume#the word': 'weiter',
-  'finish#the word': 'Schluss',
-  'easier#the word': 'leichter',
-  'harder#the word': 'schwerer',
-  'stay#the word': 'bleiben',
-  'unsure#a stretch': 'unsicher',
-
   'The microphone is not allowed. Allow it in the browser’s settings for this page; keys and buttons work meanwhile.':
     'Das Mikrofon ist nicht erlaubt. Erlaube es für diese Seite in den Einstellungen des Browsers; Tasten und Knöpfe gehen derweil.',
   'No microphone is connected. Keys and buttons work.': 'Kein Mikrofon ist angeschlossen. Tasten und Knöpfe gehen.',
@@ -30,8 +17,7 @@ export const GERMAN_PRACTICE = {
   'The system muted the microphone. Keys and buttons work.':
     'Das System hat das Mikrofon stumm geschaltet. Tasten und Knöpfe gehen.',
   'The page was hidden, and heard nothing meanwhile.': 'Die Seite war verdeckt und hat so lange nichts gehört.',
-  'A call or another app has the sound. Tap to go on.':
-    'Ein Anruf oder eine andere App hat den Ton. Tippe, damit es weitergeht.',
+  'A call or another app has the sound. Tap to go on.': 'Ein Anruf oder eine andere App hat den Ton. Tippe, damit es weitergeht.',
   'The listener stopped; it is started again.': 'Das Ohr ist stehen geblieben; es wird neu gestartet.',
   'This browser has no recogniser of its own. Use your taught words, keys or buttons.':
     'Dieser Browser hat keine eigene Spracherkennung. Nimm deine beigebrachten Wörter, Tasten oder Knöpfe.',
@@ -51,8 +37,7 @@ export const GERMAN_PRACTICE = {
   'The recogniser does not answer. Close the app and open it again; keys and buttons work.':
     'Die Spracherkennung antwortet nicht. Schließe die App und öffne sie neu; Tasten und Knöpfe gehen.',
   'Another tab listens. Tap to listen here.': 'Ein anderer Tab hört zu. Tippe, damit dieser zuhört.',
-  'The browser fetches its language; this can take a minute.':
-    'Der Browser holt seine Sprache; das kann eine Minute dauern.',
+  'The browser fetches its language; this can take a minute.': 'Der Browser holt seine Sprache; das kann eine Minute dauern.',
   Listening: 'Hört zu',
   'Opening the microphone': 'Öffnet das Mikrofon',
   'Cannot hear': 'Hört nichts',
@@ -66,7 +51,6 @@ export const GERMAN_PRACTICE = {
   '“{word}”': '„{word}“',
   '“{word}” taken back': '„{word}“ zurückgenommen',
   Stay: 'Bleiben',
-  Undo: 'Zurück',
   'go on': 'weiter',
 
   'No session is running': 'Gerade läuft keine Einheit',
@@ -94,8 +78,7 @@ export const GERMAN_PRACTICE = {
   'Unsure: {words}?': 'Unsicher: {words}?',
   ready: 'bereit',
   'Say your hold word when the dog settles.': 'Sag dein Wort für Halten, wenn der Hund zur Ruhe kommt.',
-  'Tap Hold, or press its key, when the dog settles.':
-    'Tippe auf Halten oder drücke seine Taste, wenn der Hund zur Ruhe kommt.',
+  'Tap Hold, or press its key, when the dog settles.': 'Tippe auf Halten oder drücke seine Taste, wenn der Hund zur Ruhe kommt.',
   'Paid at {paid} of {criterion} s: not counted.': 'Belohnt bei {paid} von {criterion} s: zählt nicht.',
 
   'no trials on this step yet': 'noch kein Versuch auf dieser Stufe',

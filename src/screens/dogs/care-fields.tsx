@@ -1,5 +1,6 @@
 /** What is worth knowing of a dog before it is touched, each in a field of its own; used when it is added and when it is changed. */
 import type { Dog } from '../../core/event.ts';
+import { t } from '../../core/language.ts';
 
 const FIELDS = [
   ['pain', 'Pain, or a place that is sore'],
@@ -11,7 +12,7 @@ const FIELDS = [
 export function CareFields({ dog }: { dog?: Dog }) {
   return FIELDS.map(([name, title]) => (
     <label key={name}>
-      {title}
+      {t(title)}
       <textarea name={name} rows={2} maxLength={2000} defaultValue={dog?.[name] ?? ''} />
     </label>
   ));

@@ -2,6 +2,7 @@
 import { type FormEvent, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import type { Dog } from '../../core/event.ts';
+import { t } from '../../core/language.ts';
 import { useApp, useIntents } from '../app-context.tsx';
 import { CareFields } from './care-fields.tsx';
 import css from './dogs.module.css';
@@ -13,8 +14,8 @@ export function DogScreen({ dogId }: { dogId: string }) {
   if (!dog)
     return (
       <div className="stack">
-        <h1>This dog is not on this device</h1>
-        <Link href="/">All dogs</Link>
+        <h1>{t('This dog is not on this device')}</h1>
+        <Link href="/">{t('All dogs')}</Link>
       </div>
     );
   return (
@@ -36,7 +37,7 @@ function DogForm({ dog }: { dog: Dog }) {
     const changed = read(event.currentTarget);
     if (!changed) return;
     await saveDog(changed);
-    setSaid('Saved.');
+    setSaid(t('Saved.'));
   };
   const follow = (event: FormEvent<HTMLFormElement>) => {
     setSaid('');
@@ -46,25 +47,27 @@ function DogForm({ dog }: { dog: Dog }) {
     <form className="stack wide" onSubmit={(event) => void save(event)} onChange={follow}>
       <section className={css.fields}>
         <label>
-          Name
+          {t('Name')}
           <input name="name" required maxLength={60} autoComplete="off" defaultValue={dog.name} />
         </label>
       </section>
       <section className="stack">
-        <h2>Worth knowing</h2>
+        <h2>{t('Worth knowing')}</h2>
         <div className={css.fields}>
           <CareFields dog={dog} />
           <label>
-            Anything else
+            {t('Anything else')}
             <textarea name="notes" rows={2} maxLength={2000} defaultValue={dog.notes} />
           </label>
         </div>
         <p className="soft">
-          A dog that has begun to refuse a touch, or flinches, may be in pain: ask your veterinarian before you practise there.
+          {t(
+            'A dog that has begun to refuse a touch, or flinches, may be in pain: ask your veterinarian before you practise there.',
+          )}
         </p>
       </section>
       <section className="stack">
-        <h2>Treats</h2>
+        <h2>{t('Treats')}</h2>
         <div className={css.fields}>
           <TreatFields dog={dog} />
         </div>
@@ -72,7 +75,7 @@ function DogForm({ dog }: { dog: Dog }) {
       </section>
       <div className="row">
         <button type="submit" className="primary">
-          Save
+          {t('Save')}
         </button>
         <span role="status">{said}</span>
       </div>
@@ -87,14 +90,16 @@ function PutAway({ dog }: { dog: Dog }) {
   const turn = () => void saveDog({ ...dog, archived: !away }).then(() => go(away ? '/' : '/dogs'));
   return (
     <section className="stack">
-      <h2>{away ? 'Put away' : 'Not practising any more?'}</h2>
+      <h2>{away ? t('Put away#is') : t('Not practising any more?')}</h2>
       <p>
         {away
-          ? `${dog.name} is not shown on the first screen. Everything is kept.`
-          : `Put away, ${dog.name} leaves the first screen. Its plans, sessions and notes are kept, and it can come back.`}
+          ? t('{dog} is not shown on the first screen. Everything is kept.', { dog: dog.name })
+          : t('Put away, {dog} leaves the first screen. Its plans, sessions and notes are kept, and it can come back.', {
+              dog: dog.name,
+            })}
       </p>
       <button type="button" onClick={turn}>
-        {away ? 'Bring back' : 'Put away'}
+        {away ? t('Bring back') : t('Put away')}
       </button>
     </section>
   );

@@ -1,9 +1,11 @@
 /** Everybody and everywhere: dogs, handlers and places in their lists, and those put away. */
 import { Link } from 'wouter';
 import type { Dog } from '../../core/event.ts';
+import { t } from '../../core/language.ts';
 import { handlersIn, placesIn } from '../../core/named.ts';
 import { settingsOf } from '../../core/settings.ts';
 import { useApp } from '../app-context.tsx';
+import { AddDog } from './add-dog.tsx';
 import css from './dogs.module.css';
 import { NamedList } from './named-list.tsx';
 
@@ -24,19 +26,19 @@ export function DogsScreen() {
   );
   return (
     <div className="stack wide">
-      <h1>Dogs, handlers, places</h1>
-      <p>A new name shows on old sessions too. What is put away is kept whole, and comes back with one tap.</p>
+      <h1>{t('Dogs, handlers, places')}</h1>
+      <p>{t('A new name shows on old sessions too. What is put away is kept whole, and comes back with one tap.')}</p>
       <Dogs dogs={library.dogs} />
       <NamedList
-        {...{ what: 'handler', title: 'Handlers', all: handlers, currentId: handler }}
-        says="Each has taught words of their own. Who practises is chosen on the first screen."
+        {...{ what: 'handler', title: t('Handlers'), all: handlers, currentId: handler }}
+        says={t('Each has taught words of their own. Who practises is chosen on the first screen.')}
       />
       <NamedList
-        {...{ what: 'place', title: 'Places', all: places, currentId: place }}
-        says="A step that is kept at home is not yet kept elsewhere: note where you practise."
+        {...{ what: 'place', title: t('Places'), all: places, currentId: place }}
+        says={t('A step that is kept at home is not yet kept elsewhere: note where you practise.')}
       />
       <Link href="/" className="button primary">
-        To practice
+        {t('To practice')}
       </Link>
     </div>
   );
@@ -46,11 +48,12 @@ function Dogs({ dogs }: { dogs: readonly Dog[] }) {
   const away = dogs.filter(({ archived }) => archived);
   return (
     <section className="stack">
-      <h2>Dogs</h2>
+      <h2>{t('Dogs')}</h2>
       <DogLines dogs={dogs.filter(({ archived }) => !archived)} />
+      <AddDog />
       {away.length === 0 ? null : (
         <details className={css.away} open>
-          <summary>Put away: {away.length}</summary>
+          <summary>{t('Put away: {n}', { n: away.length })}</summary>
           <DogLines dogs={away} />
         </details>
       )}
@@ -65,10 +68,10 @@ function DogLines({ dogs }: { dogs: readonly Dog[] }) {
         <li key={id} className={css.line}>
           <span>
             {name}
-            {invented ? <span className="soft"> · invented</span> : null}
+            {invented ? <span className="soft"> · {t('invented')}</span> : null}
           </span>
-          <Link href={`/dogs/${encodeURIComponent(id)}`} className="button" aria-label={`About ${name}`}>
-            About
+          <Link href={`/dogs/${encodeURIComponent(id)}`} className="button" aria-label={t('About {dog}', { dog: name })}>
+            {t('About')}
           </Link>
         </li>
       ))}

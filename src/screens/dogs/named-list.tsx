@@ -1,6 +1,7 @@
 /** A list of handlers or places: add, rename, put away, bring back. */
 import { type FormEvent, useState } from 'react';
 import type { Named } from '../../core/event.ts';
+import { t } from '../../core/language.ts';
 import { namedAs } from '../../core/named.ts';
 import { useIntents } from '../app-context.tsx';
 import css from './dogs.module.css';
@@ -30,10 +31,14 @@ export function NamedList({ what, title, says, all, currentId }: NamedListProps)
       <h2>{title}</h2>
       <p className="soft">{says}</p>
       <ul className={css.list}>{all.filter(({ archived }) => !archived).map(line)}</ul>
-      <NameForm label={`Another ${what}`} button="Add" onName={(name) => void saveNamed(what, namedAs(all, name, newId))} />
+      <NameForm
+        label={what === 'handler' ? t('Another handler') : t('Another place')}
+        button={t('Add')}
+        onName={(name) => void saveNamed(what, namedAs(all, name, newId))}
+      />
       {away.length === 0 ? null : (
         <details className={css.away}>
-          <summary>Put away: {away.length}</summary>
+          <summary>{t('Put away: {n}', { n: away.length })}</summary>
           <ul className={css.list}>{away.map(line)}</ul>
         </details>
       )}
@@ -55,8 +60,8 @@ function NamedLine({ named, isCurrent, taken, onSave }: NamedLineProps) {
     return (
       <li className={css.line}>
         <NameForm
-          label={`New name for ${named.name}`}
-          button="Rename"
+          label={t('New name for {name}', { name: named.name })}
+          button={t('Rename')}
           {...{ taken, first: named.name }}
           onName={(name) => {
             setRenaming(false);
@@ -70,19 +75,21 @@ function NamedLine({ named, isCurrent, taken, onSave }: NamedLineProps) {
     <li className={css.line}>
       <span>
         {named.name}
-        {isCurrent ? <span className="soft"> · for the next session</span> : null}
+        {isCurrent ? <span className="soft"> · {t('for the next session')}</span> : null}
       </span>
       <span className="row">
-        <button type="button" aria-label={`Rename ${named.name}`} onClick={() => setRenaming(true)}>
-          Rename
+        <button type="button" aria-label={t('Rename {name}', { name: named.name })} onClick={() => setRenaming(true)}>
+          {t('Rename')}
         </button>
         {isCurrent ? null : (
           <button
             type="button"
-            aria-label={`${named.archived ? 'Bring back' : 'Put away'} ${named.name}`}
+            aria-label={
+              named.archived ? t('Bring back {name}', { name: named.name }) : t('Put away {name}', { name: named.name })
+            }
             onClick={() => onSave({ ...named, archived: !named.archived })}
           >
-            {named.archived ? 'Bring back' : 'Put away'}
+            {named.archived ? t('Bring back') : t('Put away')}
           </button>
         )}
       </span>
@@ -119,12 +126,14 @@ function NameForm({ label, button, first = '', taken = [], onName, onCancel }: N
         <br />
         <input name="name" required maxLength={60} autoComplete="off" defaultValue={first} />
       </label>
-      {clash === null ? null : <p role="alert">There is one called {clash} already. Choose another name.</p>}
+      {clash === null ? null : (
+        <p role="alert">{t('There is one called {name} already. Choose another name.', { name: clash })}</p>
+      )}
       <span className="row">
         <button type="submit">{button}</button>
         {onCancel ? (
           <button type="button" onClick={onCancel}>
-            Not now
+            {t('Not now')}
           </button>
         ) : null}
       </span>

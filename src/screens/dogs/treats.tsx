@@ -1,15 +1,18 @@
 /** A dog's treats: what the estimate is made of, and what may be given in a day and in a session. */
 import { useEffect, useState } from 'react';
 import type { Dog } from '../../core/event.ts';
-import { type TreatBudget, treatBudget, treatsForSession, treatsLeftToday } from '../../core/treats.ts';
+import { type Message, t } from '../../core/language.ts';
+import { settingsOf } from '../../core/settings.ts';
+import { type TreatBound, type TreatBudget, treatBound, treatBudget, treatsLeftToday } from '../../core/treats.ts';
 import { useApp, useIntents } from '../app-context.tsx';
+import { Rich } from '../parts/rich.tsx';
 import css from './dogs.module.css';
 
 export function TreatFields({ dog }: { dog: Dog }) {
   return (
     <>
       <label>
-        Weight, kg
+        {t('Weight, kg')}
         <input
           className={css.short}
           name="weightKg"
@@ -22,16 +25,16 @@ export function TreatFields({ dog }: { dog: Dog }) {
         />
       </label>
       <fieldset className={css.choices}>
-        <legend>Neutered</legend>
+        <legend>{t('Neutered')}</legend>
         {NEUTERED.map(([value, says]) => (
           <label key={value}>
             <input type="radio" name="neutered" value={value} defaultChecked={value === sayNeutered(dog)} />
-            {says}
+            {t(says)}
           </label>
         ))}
       </fieldset>
       <label>
-        kcal in one treat
+        {t('kcal in one treat')}
         <input
           className={css.short}
           name="kcalPerTreat"
@@ -44,7 +47,7 @@ export function TreatFields({ dog }: { dog: Dog }) {
         />
       </label>
       <label>
-        Treats in one session, at most (empty: what the day has left)
+        {t('Treats in one session, at most (empty: what the day has left)')}
         <input
           className={css.short}
           name="treatsPerSession"
@@ -74,37 +77,73 @@ function sayNeutered({ neutered }: Dog): string {
 export function Estimate({ dog }: { dog: Dog }) {
   const given = useGivenToday(dog.id);
   const budget = treatBudget(dog);
-  if (!budget)
-    return (
-      <p className="soft">
-        With its weight, and the kcal printed on the bag of treats, this tells how many treats a day and a session may have.
-      </p>
-    );
+  return (
+    <>
+      {budget ? (
+        <Budget {...{ dog, budget, given }} />
+      ) : (
+        <p className="soft">
+          {t(
+            'With its weight, and the kcal printed on the bag of treats, this tells how many treats a day and a session may have.',
+          )}
+        </p>
+      )}
+      {given === null ? null : <NextSession {...{ dog, given }} />}
+    </>
+  );
+}
+
+function Budget({ dog, budget, given }: { dog: Dog; budget: TreatBudget; given: number | null }) {
+  const { dailyKcal, restingKcal, treatsADay } = budget;
   return (
     <div className={css.estimate} role="status">
       <p>
-        About {kcal(budget.dailyKcal)} a day ({kcal(budget.restingKcal)} at rest). At most a tenth of it in treats:{' '}
-        <strong>{sayTreats(budget)}</strong>.
+        <Rich
+          say="About {daily} a day ({resting} at rest). At most a tenth of it in treats: {treats}."
+          with={{ daily: kcal(dailyKcal), resting: kcal(restingKcal), treats: <strong>{sayTreats(budget)}</strong> }}
+        />
       </p>
-      {budget.treatsADay === null || given === null ? null : <p>{sayToday(dog, given)}</p>}
+      {treatsADay === null || given === null ? null : <p>{sayToday(dog, given)}</p>}
       <p className="small soft">
-        An estimate for a healthy adult: dogs of one weight differ up to threefold. What you pay comes off its meals. For a puppy,
-        or a dog that is ill or should lose weight, ask your veterinarian.
+        {t(
+          'An estimate for a healthy adult: dogs of one weight differ up to threefold. What you pay comes off its meals. For a puppy, or a dog that is ill or should lose weight, ask your veterinarian.',
+        )}
       </p>
     </div>
   );
 }
 
-const kcal = (amount: number): string => `${Math.round(amount)} kcal`;
+/** Which of the bounds the next session counts down from: three can stand at once, and the least wins. */
+function NextSession({ dog, given }: { dog: Dog; given: number }) {
+  const atHand = useApp(({ library }) => settingsOf(library).limits.treats);
+  const bound = treatBound(dog, atHand, given);
+  if (!bound) return <p>{t('Nothing bounds the treats of a session yet: they are not counted.')}</p>;
+  return (
+    <p role="status">
+      {t(COUNTS_FROM[bound.by], { n: bound.treats })}{' '}
+      <span className="soft">
+        {t('The least of three wins: what the day has left, what you set for one session, what the settings have at hand.')}
+      </span>
+    </p>
+  );
+}
+
+const COUNTS_FROM = {
+  day: 'The next session counts down from {n}: that is what the day has left.',
+  session: 'The next session counts down from {n}: that is what you set for one session.',
+  'at-hand': 'The next session counts down from {n}: that is what the settings have at hand.',
+} as const satisfies Readonly<Record<TreatBound['by'], Message>>;
+
+const kcal = (amount: number): string => t('{n} kcal', { n: Math.round(amount) });
 
 function sayTreats({ treatsKcal, treatsADay }: TreatBudget): string {
-  return treatsADay === null ? `${kcal(treatsKcal)} a day` : `${treatsADay} treats a day, ${kcal(treatsKcal)}`;
+  return treatsADay === null
+    ? t('{kcal} a day', { kcal: kcal(treatsKcal) })
+    : t('{n} treats a day, {kcal}', { n: treatsADay, kcal: kcal(treatsKcal) });
 }
 
 function sayToday(dog: Dog, given: number): string {
-  const left = treatsLeftToday(dog, given);
-  const next = treatsForSession(dog, null, given);
-  return `Given in practice today: ${given}, left: ${left}. The next session counts down from ${next}.`;
+  return t('Given in practice today: {given}, left: {left}.', { given, left: treatsLeftToday(dog, given) ?? 0 });
 }
 
 /** Null until it is counted; counted again after every session. */

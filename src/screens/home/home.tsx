@@ -12,7 +12,7 @@ import { Rich } from '../parts/rich.tsx';
 import css from './home.module.css';
 import { PlaceSwitch } from './place-switch.tsx';
 
-const AddDog = lazy(() => import('./add-dog.tsx').then(({ AddDog: part }) => ({ default: part })));
+const AddDog = lazy(() => import('../dogs/add-dog.tsx').then(({ AddDog: part }) => ({ default: part })));
 const CopyNudge = lazy(() => import('./copy-nudge.tsx').then(({ CopyNudge: part }) => ({ default: part })));
 const Lesson = lazy(() => import('./lesson.tsx').then(({ Lesson: part }) => ({ default: part })));
 

@@ -5,6 +5,7 @@ import { expect, test } from 'vitest';
 import { Router } from 'wouter';
 import { memoryLocation } from 'wouter/memory-location';
 import { DEMO_DOG } from '../../../demo/scenario.ts';
+import { USUAL_SETTINGS } from '../../../src/core/settings.ts';
 import { AppProvider } from '../../../src/screens/app-context.tsx';
 import { DogScreen } from '../../../src/screens/dogs/dog.tsx';
 import { DogsScreen } from '../../../src/screens/dogs/dogs.tsx';
@@ -85,6 +86,26 @@ test('what is typed of a dog is kept field by field, and its treats are told whi
   await type('Weight, kg', '');
   await press('Save');
   expect(library(all).dogs[0]).not.toHaveProperty('weightKg');
+});
+
+test('the dog’s screen tells which limit wins, and takes what the settings have at hand into account', async () => {
+  const all = await openedApp();
+  const { saveSettings, saveDog } = all.app.intents;
+  const { limits } = USUAL_SETTINGS;
+  await saveDog({ ...DEMO_DOG, weightKg: 10, neutered: true, kcalPerTreat: 3, treatsPerSession: 12 });
+  await saveSettings({ limits: { ...limits, treats: 8 } });
+  await show('dog', all);
+  expect(screen.getByText(/counts down from 8: that is what the settings have at hand/)).toBeTruthy();
+  await act(() => saveSettings({ limits: { ...limits, treats: null } }));
+  expect(screen.getByText(/counts down from 12: that is what you set for one session/)).toBeTruthy();
+});
+
+test('another dog can be added where the dogs are listed', async () => {
+  const all = await show('dogs');
+  await press('Add your dog');
+  await type('Name', 'Bean');
+  await press('Add, and choose a plan');
+  expect(library(all).dogs.map(({ name }) => name)).toEqual([DEMO_DOG.name, 'Bean']);
 });
 
 test('a dog that is put away leaves the first screen, keeps its sessions and can come back', async () => {

@@ -3,8 +3,8 @@ import { type FormEvent, useState } from 'react';
 import { useLocation } from 'wouter';
 import { t } from '../../core/language.ts';
 import { useIntents } from '../app-context.tsx';
-import { CareFields, readCare } from '../dogs/care-fields.tsx';
-import css from '../dogs/dogs.module.css';
+import { CareFields, readCare } from './care-fields.tsx';
+import css from './dogs.module.css';
 
 export function AddDog() {
   const { saveDog, newId } = useIntents();

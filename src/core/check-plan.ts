@@ -1,5 +1,6 @@
 /** Says what is wrong with a plan before it is kept: where, what was found, and what would be right. Problems are values; nothing throws. */
 
+import { t, written } from './language.ts';
 import { BODY_AREAS, criterionS, FACE, type HandlingStep, indexOfStep, type Plan, type Step } from './plan.ts';
 import { isStoredRule } from './rule.ts';
 import type { Seconds } from './units.ts';
@@ -28,24 +29,30 @@ export function checkPlan(plan: Plan): readonly PlanProblem[] {
       rule === undefined || isStoredRule(rule),
       'rule',
       rule,
-      'a rule, with 1 <= kept <= of and a window that can be counted',
+      t('a rule, with 1 <= kept <= of and a window that can be counted'),
     ),
-    ...unless(steps.length >= 1 && steps.length <= MOST_STEPS, 'steps', steps.length, `1 to ${MOST_STEPS} steps`),
+    ...unless(steps.length >= 1 && steps.length <= MOST_STEPS, 'steps', steps.length, t('1 to {n} steps', { n: MOST_STEPS })),
     ...steps.flatMap((step, i) => checkStep(steps, step, i)),
   ];
 }
 
 /** "steps[3].holdForS: expected more than 4, the step below; got 3" */
 export function sayProblem({ path, value, bound }: PlanProblem): string {
-  return `${path}: expected ${bound}; got ${typeof value === 'string' ? `"${value}"` : String(value)}`;
+  return t('{path}: expected {bound}; got {value}', {
+    path,
+    bound,
+    value: typeof value === 'string' ? `"${value}"` : sayValue(value),
+  });
 }
+
+const sayValue = (value: unknown): string => (Number.isFinite(value) ? written(value as number) : String(value));
 
 function unless(fine: boolean, path: string, value: unknown, bound: string): readonly PlanProblem[] {
   return fine ? [] : [{ path, value, bound }];
 }
 
 function blank(path: string, text: string): readonly PlanProblem[] {
-  return unless(text.trim() !== '', path, text, 'some words');
+  return unless(text.trim() !== '', path, text, t('some words'));
 }
 
 function checkStep(steps: readonly Step[], step: Step, i: number): readonly PlanProblem[] {
@@ -53,7 +60,7 @@ function checkStep(steps: readonly Step[], step: Step, i: number): readonly Plan
   const first = indexOfStep(steps, step.id);
   return [
     ...blank(`${at}.id`, step.id),
-    ...unless(first === i, `${at}.id`, step.id, `an id of its own, not that of steps[${first}]`),
+    ...unless(first === i, `${at}.id`, step.id, t('an id of its own, not that of steps[{n}]', { n: first })),
     ...blank(`${at}.title`, step.title),
     ...(step.kind === 'duration' ? checkSeconds(`${at}.holdForS`, step.holdForS) : checkSeconds(`${at}.forS`, step.forS)),
     ...checkRise(steps, step, i),
@@ -63,7 +70,7 @@ function checkStep(steps: readonly Step[], step: Step, i: number): readonly Plan
 }
 
 function checkSeconds(path: string, seconds: Seconds): readonly PlanProblem[] {
-  return unless(seconds >= 0 && seconds <= LONGEST_S, path, seconds, `0 to ${LONGEST_S} s`);
+  return unless(seconds >= 0 && seconds <= LONGEST_S, path, seconds, t('0 to {n} s', { n: LONGEST_S }));
 }
 
 /** Of two holds, one on the other, the upper is longer. */
@@ -72,31 +79,34 @@ function checkRise(steps: readonly Step[], step: Step, i: number): readonly Plan
   if (step.kind !== 'duration' || below?.kind !== 'duration') return [];
   // Not "unless it is longer": a hold that is no number has been named already.
   const falls = step.holdForS <= below.holdForS;
-  return unless(!falls, `steps[${i}].holdForS`, step.holdForS, `more than ${below.holdForS}, the step below`);
+  return unless(!falls, `steps[${i}].holdForS`, step.holdForS, t('more than {n}, the step below', { n: below.holdForS }));
 }
+
+/** In any language: a plan may have been made in another than is spoken now. */
+const VETERINARIAN = /veterin[aä]r|tier(?:arzt|ärzt)/i;
 
 function checkHandling(step: HandlingStep, at: string): readonly PlanProblem[] {
   const { area, caution, halfway, forS, extent } = step;
   const known = area !== ('position' as string) && BODY_AREAS.includes(area);
   const said = caution ?? '';
   return [
-    ...unless(known, `${at}.area`, area, `one of ${BODY_AREAS.slice(1).join(', ')}`),
+    ...unless(known, `${at}.area`, area, t('one of {areas}', { areas: BODY_AREAS.slice(1).join(', ') })),
     ...blank(`${at}.extent`, extent),
     ...unless(
-      !FACE.includes(area) || /veterinar/i.test(said),
+      !FACE.includes(area) || VETERINARIAN.test(said),
       `${at}.caution`,
       caution,
-      'a sentence that names the veterinarian',
+      t('a sentence that names the veterinarian'),
     ),
     ...(halfway ? blank(`${at}.halfway.title`, halfway.title) : []),
     ...(halfway ? blank(`${at}.halfway.extent`, halfway.extent) : []),
-    ...(halfway ? unless(isLess(halfway, step), `${at}.halfway`, halfway.title, 'less of the handling than the whole') : []),
+    ...(halfway ? unless(isLess(halfway, step), `${at}.halfway`, halfway.title, t('less of the handling than the whole')) : []),
     ...(halfway
       ? unless(
           halfway.forS >= 0 && halfway.forS <= forS,
           `${at}.halfway.forS`,
           halfway.forS,
-          `0 to ${forS} s, not more than the whole`,
+          t('0 to {n} s, not more than the whole', { n: forS }),
         )
       : []),
   ];
@@ -114,9 +124,14 @@ function checkHalf(steps: readonly Step[], step: Step, i: number): readonly Plan
   const [below, above] = [indexOfStep(steps, belowId), indexOfStep(steps, aboveId)];
   const path = `steps[${i}].halfOf`;
   if (!(below >= 0 && below < i && i < above))
-    return [{ path, value: `${belowId}~${aboveId}`, bound: 'a step below it and a step above it' }];
+    return [{ path, value: `${belowId}~${aboveId}`, bound: t('a step below it and a step above it') }];
   const [low, high] = [steps[below] as Step, steps[above] as Step];
   if (step.kind !== 'duration' || low.kind !== 'duration' || high.kind !== 'duration') return [];
   const between = criterionS(step) > criterionS(low) && criterionS(step) < criterionS(high);
-  return unless(between, `steps[${i}].holdForS`, criterionS(step), `between ${criterionS(low)} and ${criterionS(high)}`);
+  return unless(
+    between,
+    `steps[${i}].holdForS`,
+    criterionS(step),
+    t('between {low} and {high}', { low: criterionS(low), high: criterionS(high) }),
+  );
 }

@@ -48,8 +48,11 @@ export function pieces(message: Message): readonly (string | { readonly hole: st
   return sentence.split(/\{(\w+)\}/).map((piece, at) => (at % 2 === 0 ? piece : { hole: piece }));
 }
 
+/** "3.5" in English, "3,5" in German; as many decimals as it has. */
+export const written = (value: number): string => plain().format(value);
+
 function show(value: string | number | undefined): string {
-  return typeof value === 'number' ? plain().format(value) : (value ?? '');
+  return typeof value === 'number' ? written(value) : (value ?? '');
 }
 
 /** "1.5" in English, "1,5" in German; always so many decimals. */
@@ -67,7 +70,7 @@ let plainNumbers: Intl.NumberFormat | null = null;
 
 /** Made once a language: making one costs more than using it a hundred times. */
 function plain(): Intl.NumberFormat {
-  plainNumbers ??= new Intl.NumberFormat(spoken.locale, { maximumFractionDigits: 20 });
+  plainNumbers ??= new Intl.NumberFormat(spoken.locale, { maximumFractionDigits: 20, useGrouping: false });
   return plainNumbers;
 }
 

@@ -1,4 +1,5 @@
 /** Describes a plan: a ladder of small steps, what a step asks for, and where half a step lies. */
+import { t, written } from './language.ts';
 import type { StoredRule } from './rule.ts';
 import type { Seconds } from './units.ts';
 
@@ -90,15 +91,16 @@ export function halfStep(below: Step, failed: Step, id: string): Step | null {
 
 /** The title with other seconds in it; null when it does not name its own. "Lie flat 3 s" with 3.5: "Lie flat 3.5 s". */
 export function titleWith(step: Step, seconds: Seconds): string | null {
-  const own = String(criterionS(step)).replace('.', '\\.');
-  const named = new RegExp(`(?<![\\d.,])${own}(?=\\s?(?:s|sec|seconds?)\\b)`, 'g');
-  return step.title.search(named) < 0 ? null : step.title.replace(named, String(seconds));
+  // A plan may have been made in another language than is spoken now.
+  const own = String(criterionS(step)).replace('.', '[.,]');
+  const named = new RegExp(`(?<![\\d.,])${own}(?=\\s?(?:s|sec|seconds?|Sek|Sekunden?)\\b)`, 'g');
+  return step.title.search(named) < 0 ? null : step.title.replace(named, written(seconds));
 }
 
 /** The title of a hold like these, in the words of the first that names its seconds. */
 export function titleLike(steps: readonly Step[], holdForS: Seconds): string {
   const titles = steps.map((step) => (step.kind === 'duration' ? titleWith(step, holdForS) : null));
-  return titles.find((title) => title !== null) ?? `Hold ${holdForS} s`;
+  return titles.find((title) => title !== null) ?? t('Hold {n} s', { n: holdForS });
 }
 
 function halfHandling(

@@ -12,6 +12,7 @@ import {
   steadyDuration,
   steadyHandling,
 } from './chain/rules.ts';
+import { type Message, t } from './language.ts';
 import type { Step } from './plan.ts';
 import type { Hold } from './statistics/hold-time.ts';
 import { type PercentileCriterion, percentileCriterion } from './statistics/percentile.ts';
@@ -204,30 +205,56 @@ export function sayRule(rule: Rule): string {
   switch (rule.kind) {
     case 'steady':
       return halvesAhead(rule)
-        ? 'Nine of ten held: next step; two lifts running, or three in five: back, every time by half a rise; and where two of three steps needed it, the next is halved ahead.'
-        : 'Nine of ten held: next step; two lifts running, or three in five: back, and the first time the rise is halved.';
+        ? t(
+            'Nine of ten held: next step; two lifts running, or three in five: back, every time by half a rise; and where two of three steps needed it, the next is halved ahead.',
+          )
+        : t('Nine of ten held: next step; two lifts running, or three in five: back, and the first time the rise is halved.');
     case 'cautious':
-      return 'Nine of ten held: next step; two lifts in four: back, and the first time the rise is halved.';
+      return t('Nine of ten held: next step; two lifts in four: back, and the first time the rise is halved.');
     case 'sequential':
-      return 'Kept reps add up and lifts weigh four times as much: next step when the sum is sure, back when it is sure of the opposite.';
+      return t(
+        'Kept reps add up and lifts weigh four times as much: next step when the sum is sure, back when it is sure of the opposite.',
+      );
     case 'percentile':
-      return `The next hold is to beat the middle of your dog's last ${rule.last} holds.`;
+      return t("The next hold is to beat the middle of your dog's last {n} holds.", { n: rule.last });
     case 'k-of-m':
-      return `${rule.kept} of ${rule.window === 'blocks' ? 'a block of' : 'the last'} ${rule.of} held: next step; two lifts running, or three in five: back, and the first time the rise is halved.`;
+      return sayKOfM(rule);
   }
+}
+
+function sayKOfM({ kept, of, window }: KOfMRule): string {
+  return window === 'blocks'
+    ? t(
+        '{kept} of a block of {of} held: next step; two lifts running, or three in five: back, and the first time the rise is halved.',
+        { kept, of },
+      )
+    : t(
+        '{kept} of the last {of} held: next step; two lifts running, or three in five: back, and the first time the rise is halved.',
+        { kept, of },
+      );
 }
 
 /** One paragraph with its counts: what raises, what returns, and what it is good for. */
 export function explainRule(rule: Rule): string {
   switch (rule.kind) {
     case 'steady':
-      return `It raises when at most 1 of the last 10 trials on the step was a lift and 9 were kept, so after 9 straight at the earliest. Holding still alone may also rise when the first 5 of 5 trials on a step are kept; handling gets no such short cut. It goes back on 2 lifts running or 3 in the last 5. ${explainHalving(rule)} Every step is earned again in full. Nine of ten does not promise nine of ten for ever: how sure your dog is, is counted over all trials on the step.`;
+      return t(
+        'It raises when at most 1 of the last 10 trials on the step was a lift and 9 were kept, so after 9 straight at the earliest. Holding still alone may also rise when the first 5 of 5 trials on a step are kept; handling gets no such short cut. It goes back on 2 lifts running or 3 in the last 5. {halving} Every step is earned again in full. Nine of ten does not promise nine of ten for ever: how sure your dog is, is counted over all trials on the step.',
+        { halving: explainHalving(rule) },
+      );
     case 'cautious':
-      return 'It raises as steady does, on 9 kept of the last 10, but with no short cut for holding still: 9 trials at the least on every step. It goes back on 2 lifts in the last 4. It takes more reps and asks for fewer lifts: for a dog with a history, or a place that was sore.';
+      return t(
+        'It raises as steady does, on 9 kept of the last 10, but with no short cut for holding still: 9 trials at the least on every step. It goes back on 2 lifts in the last 4. It takes more reps and asks for fewer lifts: for a dog with a history, or a place that was sore.',
+      );
     case 'sequential':
-      return 'A sequential test of 7 in 10 against 9 in 10. Each kept trial adds 8, each lift takes 35 away; at 45 it raises, at -45 it goes back. So 6 of 6 raise, 1 lift asks for 4 or 5 kept to make up for it, and 2 lifts at the start return.';
+      return t(
+        'A sequential test of 7 in 10 against 9 in 10. Each kept trial adds 8, each lift takes 35 away; at 45 it raises, at -45 it goes back. So 6 of 6 raise, 1 lift asks for 4 or 5 kept to make up for it, and 2 lifts at the start return.',
+      );
     case 'percentile':
-      return `It ranks the last ${rule.last} holds and asks for one longer than the middle, so that about half of all holds are paid while nothing changes. It is not offered for marked holds: the marker ends a hold, so its length is what you chose and not what your dog would have given. Use it only where you let your dog end every hold.`;
+      return t(
+        'It ranks the last {n} holds and asks for one longer than the middle, so that about half of all holds are paid while nothing changes. It is not offered for marked holds: the marker ends a hold, so its length is what you chose and not what your dog would have given. Use it only where you let your dog end every hold.',
+        { n: rule.last },
+      );
     case 'k-of-m':
       return explainKOfM(rule);
   }
@@ -235,28 +262,37 @@ export function explainRule(rule: Rule): string {
 
 function explainHalving(rule: SteadyRule): string {
   return halvesAhead(rule)
-    ? 'It halves the rise at every return for as long as a half can be had, and where 2 of the last 3 steps had to be returned from it meets the next new one through its half at once.'
-    : 'The first time it goes back from a step it puts half a step in before it, where a half can be had.';
+    ? t(
+        'It halves the rise at every return for as long as a half can be had, and where 2 of the last 3 steps had to be returned from it meets the next new one through its half at once.',
+      )
+    : t('The first time it goes back from a step it puts half a step in before it, where a half can be had.');
 }
 
 function explainKOfM(rule: KOfMRule): string {
   const { kept, of, window } = rule;
   const when =
     window === 'blocks'
-      ? `It counts in blocks of ${of}: with ${kept} kept or more at the end of a block it raises, else a fresh block begins.`
-      : `It raises as soon as ${kept} of the last ${of} trials were kept, wherever those ${of} lie, so a lucky stretch is enough.`;
-  return `${when} It goes back on 2 lifts running or 3 in the last 5, and halves the rise as steady does.`;
+      ? t('It counts in blocks of {of}: with {kept} kept or more at the end of a block it raises, else a fresh block begins.', {
+          kept,
+          of,
+        })
+      : t(
+          'It raises as soon as {kept} of the last {of} trials were kept, wherever those {of} lie, so a lucky stretch is enough.',
+          { kept, of },
+        );
+  return `${when} ${t('It goes back on 2 lifts running or 3 in the last 5, and halves the rise as steady does.')}`;
 }
 
-const RULE_NAMES: Readonly<Record<Exclude<Rule['kind'], 'k-of-m'>, string>> = {
+const RULE_NAMES = {
   steady: 'Steady',
   cautious: 'Cautious',
   sequential: 'Sequential test',
   percentile: 'Percentile',
-};
+} as const satisfies Record<Exclude<Rule['kind'], 'k-of-m'>, Message>;
 
 export function nameRule(rule: Rule): string {
-  if (halvesAhead(rule)) return 'Steady, halving ahead';
-  if (rule.kind !== 'k-of-m') return RULE_NAMES[rule.kind];
-  return `${rule.kept} of ${rule.of}, ${rule.window === 'blocks' ? 'in blocks' : 'sliding'}`;
+  if (halvesAhead(rule)) return t('Steady, halving ahead');
+  if (rule.kind !== 'k-of-m') return t(RULE_NAMES[rule.kind]);
+  const { kept, of, window } = rule;
+  return window === 'blocks' ? t('{kept} of {of}, in blocks', { kept, of }) : t('{kept} of {of}, sliding', { kept, of });
 }

@@ -2,10 +2,11 @@
 import type { Call } from './call.ts';
 import type { EarState } from './event.ts';
 import { type Rep, type SessionState, standingEvents, undoneIds } from './fold.ts';
+import { fixed, t } from './language.ts';
 import { callsInOrder, isOverruled } from './placed-calls.ts';
 import { indexOfStep, type Step } from './plan.ts';
 import type { VoidReason } from './rep.ts';
-import { outcomeWords, sayOutcome } from './sentences.ts';
+import { sayOutcome } from './sentences.ts';
 import { FEWEST_FOR_INTERVAL } from './statistics/interval.ts';
 import { wilson } from './statistics/share.ts';
 import type { Seconds } from './units.ts';
@@ -67,18 +68,23 @@ export function summarize(state: SessionState): Summary {
 
 /** "9 of 12 trials kept." */
 export function sayTrials({ kept, trials }: Tally): string {
-  if (trials === 0) return 'No trials yet.';
-  return `${kept} of ${trials} ${trials === 1 ? 'trial' : 'trials'} kept.`;
+  if (trials === 0) return t('No trials yet.');
+  return t(trials === 1 ? '{kept} of 1 trial kept.' : '{kept} of {n} trials kept.', { kept, n: trials });
 }
 
 /** "2 lifts, both on the 5 s step." · "3 lifts: 2 on the 5 s step, 1 on the 3 s step." */
 export function sayLifts({ lifts, trials }: Tally): string | null {
   if (trials === 0) return null;
-  if (lifts.length === 0) return `No lift in ${count(trials, 'trial')}.`;
+  if (lifts.length === 0) return t(trials === 1 ? 'No lift in 1 trial.' : 'No lift in {n} trials.', { n: trials });
   const places = countBy(lifts.map(({ step }) => shortStep(step)));
   const [first] = places;
-  if (places.length === 1 && first) return `${count(first.n, 'lift')}, ${ALL_OF[first.n] ?? 'all '}${onStep(first.name)}.`;
-  return `${lifts.length} lifts: ${sayPlaces(places)}.`;
+  if (places.length === 1 && first) return sayOnePlace(first.n, onStep(first.name));
+  return t('{n} lifts: {where}.', { n: lifts.length, where: sayPlaces(places) });
+}
+
+function sayOnePlace(n: number, where: string): string {
+  if (n === 1) return t('1 lift, {where}.', { where });
+  return n === 2 ? t('2 lifts, both {where}.', { where }) : t('{n} lifts, all {where}.', { n, where });
 }
 
 /** The three places with most lifts; more would be a list, and the picture shows it better. */
@@ -88,37 +94,42 @@ function sayPlaces(places: readonly { readonly name: string; readonly n: number 
   const rest = others.reduce((sum, { n }) => sum + n, 0);
   return [
     ...said.map(({ name, n }) => `${n} ${onStep(name)}`),
-    ...(rest ? [`${rest} on ${others.length} other steps`] : []),
+    ...(rest ? [t('{n} on {steps} other steps', { n: rest, steps: others.length })] : []),
   ].join(', ');
 }
 
 /** "on the 5 s step": the step's seconds, not the seconds held. */
 function onStep(name: string): string {
-  return name.endsWith(' s') ? `on the ${name} step` : `on ${name}`;
+  return name.endsWith(' s') ? t('on the {seconds} step', { seconds: name }) : t('on {step}', { step: name });
 }
-
-const ALL_OF: Readonly<Record<number, string>> = { 1: '', 2: 'both ' };
 
 /** What so few trials can tell of the next ones. Below five only the counts are said (CRITERION). */
 export function sayRange({ kept, trials }: Tally): string | null {
   if (trials < FEWEST_FOR_INTERVAL) return null;
   const { lower, upper } = wilson(kept, trials);
   const [low, high] = [Math.round(100 * lower), Math.round(100 * upper)];
-  return `${trials} trials fit a dog that keeps anything from ${low} to ${high} of 100 on these steps.`;
+  return t('{n} trials fit a dog that keeps anything from {low} to {high} of 100 on these steps.', { n: trials, low, high });
 }
 
 /** Warm-ups, short and void reps, named apart. */
 export function sayOthers({ warmUps, short, voids }: Tally): string | null {
   const lifted = warmUps.filter(({ outcome }) => outcome === 'lifted').length;
   const parts = [
-    warmUps.length && `${count(warmUps.length, 'warm-up')}${lifted ? ` (${lifted} lifted)` : ''}`,
-    short && `${short} ${outcomeWords('short')}`,
-    voids['not-offered'] && `${voids['not-offered']} not offered`,
-    voids['handler-says'] && count(voids['handler-says'], 'slip or distraction', 'slips or distractions'),
-    voids.paused + voids.finished && `${voids.paused + voids.finished} broken off`,
+    warmUps.length && sayWarmUps(warmUps.length, lifted),
+    short && t('{n} short', { n: short }),
+    voids['not-offered'] && t('{n} not offered', { n: voids['not-offered'] }),
+    voids['handler-says'] && saySlips(voids['handler-says']),
+    voids.paused + voids.finished && t('{n} broken off', { n: voids.paused + voids.finished }),
   ].filter((part) => part !== 0);
-  return parts.length === 0 ? null : `Not counted as trials: ${parts.join(', ')}.`;
+  return parts.length === 0 ? null : t('Not counted as trials: {parts}.', { parts: parts.join(', ') });
 }
+
+function sayWarmUps(n: number, lifted: number): string {
+  const warmUps = t(n === 1 ? '1 warm-up' : '{n} warm-ups', { n });
+  return lifted ? t('{warmUps} ({n} lifted)', { warmUps, n: lifted }) : warmUps;
+}
+
+const saySlips = (n: number): string => t(n === 1 ? '1 slip or distraction' : '{n} slips or distractions', { n });
 
 /** "From 2 s to 3 s: 2 raises, 1 half step." */
 export function sayMoves(state: SessionState): string | null {
@@ -126,22 +137,25 @@ export function sayMoves(state: SessionState): string | null {
   if (reps.length === 0) return null;
   const from = stepNamed(standing.steps, start.startStepId);
   const to = stepNamed(standing.steps, standing.warmUp?.toStepId ?? standing.stepId);
-  if (standing.warmUp) return `The warm-up for ${to} was not over.`;
+  if (standing.warmUp) return t('The warm-up for {to} was not over.', { to });
   const moves = sayMoveCounts(callsInOrder(state).map(({ call }) => call));
-  if (moves === '') return `All at ${from}.`;
-  return from === to ? `From ${from} and back to it: ${moves}.` : `From ${from} to ${to}: ${moves}.`;
+  if (moves === '') return t('All at {step}.', { step: from });
+  return from === to
+    ? t('From {from} and back to it: {moves}.', { from, moves })
+    : t('From {from} to {to}: {moves}.', { from, to, moves });
 }
 
 function sayMoveCounts(calls: readonly Call[]): string {
   const declined = calls.filter(({ kind }) => kind === 'remain').length;
   const byHand = calls.filter(isOverruled).length - declined;
   const of = (kind: Call['kind']) => calls.filter((call) => call.kind === kind && !isOverruled(call)).length;
+  const [raises, halves, returns] = [of('raise'), of('split'), of('return')];
   return [
-    of('raise') && count(of('raise'), 'raise'),
-    of('split') && count(of('split'), 'half step'),
-    of('return') && count(of('return'), 'return'),
-    byHand && `${count(byHand, 'step')} at your word`,
-    declined && `${count(declined, 'call')} not followed`,
+    raises && t(raises === 1 ? '1 raise' : '{n} raises', { n: raises }),
+    halves && t(halves === 1 ? '1 half step' : '{n} half steps', { n: halves }),
+    returns && t(returns === 1 ? '1 return' : '{n} returns', { n: returns }),
+    byHand && t(byHand === 1 ? '1 step at your word' : '{n} steps at your word', { n: byHand }),
+    declined && t(declined === 1 ? '1 call not followed' : '{n} calls not followed', { n: declined }),
   ]
     .filter((part) => part !== 0)
     .join(', ');
@@ -150,9 +164,14 @@ function sayMoveCounts(calls: readonly Call[]): string {
 /** "24 reps in 6 min 20 s, 15 treats." */
 export function sayTime({ reps, latestS, pausedS, standing }: SessionState): string | null {
   if (reps.length === 0) return null;
-  const paused = pausedS >= 1 ? `, ${sayLength(pausedS)} paused` : '';
-  return `${count(reps.length, 'rep')} in ${sayLength(latestS - pausedS)}${paused}, ${count(standing.today.treats, 'treat')}.`;
+  const said = { reps: sayReps(reps.length), length: sayLength(latestS - pausedS), treats: sayTreats(standing.today.treats) };
+  if (pausedS < 1) return t('{reps} in {length}, {treats}.', said);
+  return t('{reps} in {length}, {paused} paused, {treats}.', { ...said, paused: sayLength(pausedS) });
 }
+
+const sayReps = (n: number): string => t(n === 1 ? '1 rep' : '{n} reps', { n });
+
+const sayTreats = (n: number): string => t(n === 1 ? '1 treat' : '{n} treats', { n });
 
 /** How sure the ear was, and how long it could not hear. */
 export function sayHearing(state: SessionState): readonly string[] {
@@ -161,15 +180,23 @@ export function sayHearing(state: SessionState): readonly string[] {
   const hasEar = events.some((event) => event.type === 'ear-changed' && event.body.state !== 'off');
   const deafS = deafForS(state);
   const said: string[] = [];
-  if (unsure > 0) said.push(`${count(unsure, 'stretch was', 'stretches were')} unsure and did not count.`);
-  if (deafS >= 1) said.push(`The ear could not hear for ${sayLength(deafS)} of ${sayLength(state.latestS - state.pausedS)}.`);
-  if (said.length === 0 && hasEar) said.push('The ear heard all the time, and no stretch was unsure.');
+  if (unsure > 0) said.push(sayUnsure(unsure));
+  if (deafS >= 1) said.push(sayDeaf(deafS, state.latestS - state.pausedS));
+  if (said.length === 0 && hasEar) said.push(t('The ear heard all the time, and no stretch was unsure.'));
   return said;
+}
+
+function sayUnsure(n: number): string {
+  return t(n === 1 ? '1 stretch was unsure and did not count.' : '{n} stretches were unsure and did not count.', { n });
+}
+
+function sayDeaf(deafS: Seconds, allS: Seconds): string {
+  return t('The ear could not hear for {deaf} of {all}.', { deaf: sayLength(deafS), all: sayLength(allS) });
 }
 
 function sayTakenBack({ log }: SessionState): string | null {
   const n = undoneIds(log).size;
-  return n === 0 ? null : `${count(n, 'word was', 'words were')} taken back.`;
+  return n === 0 ? null : t(n === 1 ? '1 word was taken back.' : '{n} words were taken back.', { n });
 }
 
 const DEAF: readonly EarState[] = ['restarting', 'degraded', 'blocked', 'suspended'];
@@ -197,37 +224,39 @@ function isDeaf(ears: readonly EarState[]): boolean {
 
 /** The picture in one sentence, for whoever hears it. */
 export function sayPicture(reps: readonly Rep[]): string {
-  if (reps.length === 0) return 'Bars on stairs: no reps yet.';
-  const steps = countBy(reps.map(({ step }) => step.id)).length;
-  return `Bars on stairs: ${count(reps.length, 'rep')} on ${count(steps, 'step')}. ${sayTrials(tally(reps))}`;
+  if (reps.length === 0) return t('Bars on stairs: no reps yet.');
+  const n = countBy(reps.map(({ step }) => step.id)).length;
+  const steps = t(n === 1 ? '1 step' : '{n} steps', { n });
+  return `${t('Bars on stairs: {reps} on {steps}.', { reps: sayReps(reps.length), steps })} ${sayTrials(tally(reps))}`;
 }
 
 /** "Rep 7, Lie flat 5 s. Lifted after 2.5 s." */
 export function sayRep(rep: Rep): string {
-  const warm = rep.isWarmUp ? ', warm-up' : '';
-  return `Rep ${rep.n}${warm}, ${rep.step.title}. ${capital(sayOutcome(rep.outcome, rep.voidReason))}${sayHeldAfter(rep)}.`;
+  const said = { n: rep.n, step: rep.step.title, outcome: sayHeldAfter(rep, capital(sayOutcome(rep.outcome, rep.voidReason))) };
+  return rep.isWarmUp ? t('Rep {n}, warm-up, {step}. {outcome}.', said) : t('Rep {n}, {step}. {outcome}.', said);
 }
 
 export function capital(words: string): string {
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
-function sayHeldAfter({ outcome, voidReason, heldForS }: Rep): string {
-  if (voidReason === 'not-offered') return '';
-  return outcome === 'kept' ? `, held ${sayHeld(heldForS)}` : ` after ${sayHeld(heldForS)}`;
+function sayHeldAfter({ outcome, voidReason, heldForS }: Rep, words: string): string {
+  if (voidReason === 'not-offered') return words;
+  const said = { outcome: words, held: sayHeld(heldForS) };
+  return outcome === 'kept' ? t('{outcome}, held {held}#after the word kept', said) : t('{outcome} after {held}', said);
 }
 
 /** Floor, not round: 4.96 s held is not yet 5.0 s. */
 export function sayHeld(heldForS: Seconds): string {
-  return `${(Math.floor(10 * heldForS + 1e-6) / 10).toFixed(1)} s`;
+  return t('{n} s', { n: fixed(Math.floor(10 * heldForS + 1e-6) / 10, 1) });
 }
 
 /** "6 min 20 s". */
 export function sayLength(lengthS: Seconds): string {
   const wholeS = Math.round(Math.max(0, lengthS));
   const [minutes, seconds] = [Math.floor(wholeS / 60), wholeS % 60];
-  if (minutes === 0) return `${seconds} s`;
-  return seconds === 0 ? `${minutes} min` : `${minutes} min ${seconds} s`;
+  if (minutes === 0) return t('{n} s', { n: seconds });
+  return seconds === 0 ? t('{n} min', { n: minutes }) : t('{n} min {seconds} s', { n: minutes, seconds });
 }
 
 /** A moment on the session clock: "1:05". */
@@ -238,16 +267,12 @@ export function sayMoment(atS: Seconds): string {
 
 /** "5 s", or the name of a handling. */
 export function shortStep(step: Step): string {
-  return step.kind === 'duration' && step.holdForS > 0 ? `${step.holdForS} s` : `“${step.title}”`;
+  return step.kind === 'duration' && step.holdForS > 0 ? t('{n} s', { n: step.holdForS }) : t('“{title}”', { title: step.title });
 }
 
 function stepNamed(steps: readonly Step[], id: string): string {
   const step = steps[indexOfStep(steps, id)];
   return step ? shortStep(step) : id;
-}
-
-function count(n: number, one: string, many = `${one}s`): string {
-  return `${n} ${n === 1 ? one : many}`;
 }
 
 function countBy(names: readonly string[]): readonly { readonly name: string; readonly n: number }[] {

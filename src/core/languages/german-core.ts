@@ -73,9 +73,33 @@ export const GERMAN_CORE = {
   'Both warm-ups lifted: start here today.': 'Bei beiden zum Aufwärmen abgehoben: Fang heute hier an.',
   'You said so.': 'Du hast es so gesagt.',
   'The call “{call}” is not followed: the count begins afresh.':
-    'Dem Ruf „{call}“ wird nicht gefolgt: Das Zählen beginnt von vorn.',
+    'Der Ansage „{call}“ wird nicht gefolgt: Das Zählen beginnt von vorn.',
   'Many lifts at {place}: leave it for today and look. Is something sore?':
     'Oft abgehoben, wenn es um {place} geht: Lass es für heute und sieh nach. Tut etwas weh?',
   'Lifts keep coming at {place}. A change like this can be pain: stop handling this place and ask your veterinarian.':
     'Immer wieder abgehoben, wenn es um {place} geht. So eine Veränderung kann Schmerz sein: Fass dort nicht mehr hin und frag deine Tierarztpraxis.',
+
+  'The first session begins on the first step.': 'Die erste Sitzung beginnt auf der ersten Stufe.',
+  'You go on from the step you reached.': 'Du machst auf der Stufe weiter, die du erreicht hast.',
+  'The session ended on a lift, so one step lower.': 'Die Sitzung endete mit einem Abheben, darum eine Stufe tiefer.',
+  'The session ended on a lift, and there is no easier step: ask for less of it, or put an easier step into the plan.':
+    'Die Sitzung endete mit einem Abheben, und es gibt keine leichtere Stufe: Verlang weniger davon, oder nimm eine leichtere Stufe in den Plan auf.',
+  '{n} days without practice, so lower.': '{n} Tage ohne Training, darum tiefer.',
+
+  'Hold {n} s': 'Halten {n} s',
+
+  '{path}: expected {bound}; got {value}': '{path}: erwartet: {bound}; gefunden: {value}',
+  'a rule, with 1 <= kept <= of and a window that can be counted':
+    'eine Regel mit 1 <= kept <= of und einem Fenster, das sich zählen lässt',
+  '1 to {n} steps': '1 bis {n} Stufen',
+  'some words': 'ein paar Worte',
+  'an id of its own, not that of steps[{n}]': 'eine eigene Kennung, nicht die von steps[{n}]',
+  '0 to {n} s': '0 bis {n} s',
+  'more than {n}, the step below': 'mehr als {n}, die Stufe darunter',
+  'one of {areas}': 'eines von {areas}',
+  'a sentence that names the veterinarian': 'ein Satz, der die Tierarztpraxis nennt',
+  'less of the handling than the whole': 'weniger von der Handlung als das Ganze',
+  '0 to {n} s, not more than the whole': '0 bis {n} s, nicht mehr als das Ganze',
+  'a step below it and a step above it': 'eine Stufe darunter und eine Stufe darüber',
+  'between {low} and {high}': 'zwischen {low} und {high}',
 } as const;

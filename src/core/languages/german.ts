@@ -13,14 +13,18 @@ import { GERMAN_PLAN } from './german-plan.ts';
 import { GERMAN_PRACTICE } from './german-practice.ts';
 import { GERMAN_PROGRESS } from './german-progress.ts';
 import { GERMAN_REVIEW } from './german-review.ts';
+import { GERMAN_RULES } from './german-rules.ts';
 import { GERMAN_SETTINGS } from './german-settings.ts';
 import { GERMAN_SOUND_CHECK } from './german-sound-check.ts';
 import { GERMAN_STORAGE } from './german-storage.ts';
+import { GERMAN_SUMMARY } from './german-summary.ts';
 import { GERMAN_SYNC } from './german-sync.ts';
 
 export const GERMAN = {
   ...GERMAN_CORE,
   ...GERMAN_LADDERS,
+  ...GERMAN_RULES,
+  ...GERMAN_SUMMARY,
   ...GERMAN_PICTURE,
   ...GERMAN_PLAN,
   ...GERMAN_REVIEW,

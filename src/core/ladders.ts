@@ -1,5 +1,5 @@
 /** Ready ladders: four positions to hold still in, six places to handle, each handling with its half-way prepared and its caution where it can hurt. */
-import { type Message, t } from './language.ts';
+import { type PlainMessage, t } from './language.ts';
 import type { BodyArea, DurationStep, Handling, HandlingStep, Plan, Step } from './plan.ts';
 import type { Seconds } from './units.ts';
 
@@ -52,7 +52,7 @@ const AREA_NAMES = {
   paws: ['Paws', 'paws'],
   'collar-and-neck': ['Collar and neck', 'collar and neck'],
   'coat-and-tail': ['Coat and tail', 'coat and tail'],
-} as const satisfies Record<HandledArea, readonly [Message, Message]>;
+} as const satisfies Record<HandledArea, readonly [PlainMessage, PlainMessage]>;
 
 /** For lists and at the head of a title. */
 export const areaName = (area: HandledArea): string => t(AREA_NAMES[area][0]);
@@ -68,7 +68,7 @@ const CAUTIONS = {
   paws: 'If a paw that was given before is pulled away, stop: a sore paw can be pain, and that is a question for your veterinarian.',
   'collar-and-neck': 'A stiff neck or a yelp at a touch can be pain: stop, and ask your veterinarian before you go on.',
   'coat-and-tail': 'A flinch at the back, the hips or the tail can be pain: stop, and ask your veterinarian before you go on.',
-} as const satisfies Record<HandledArea, Message>;
+} as const satisfies Record<HandledArea, PlainMessage>;
 
 /** One sentence, said before the place is handled; it names the veterinarian. */
 export const cautionFor = (area: HandledArea): string => t(CAUTIONS[area]);
@@ -76,7 +76,19 @@ export const cautionFor = (area: HandledArea): string => t(CAUTIONS[area]);
 /** Paid at once, then a second a step; handling begins when five are reliable (FACTS, common practice). */
 const HOLDS_S: readonly Seconds[] = [0, 1, 2, 3, 4, 5];
 
-type Words = Handling & { readonly title: string };
+/** In English, as the catalogue knows them. */
+interface Words {
+  readonly title: PlainMessage;
+  readonly extent: PlainMessage;
+  readonly forS: Seconds;
+}
+
+/** In the language spoken now: a plan keeps the words that it was made with. */
+const spoken = ({ title, extent, forS }: Words): Handling & { readonly title: string } => ({
+  title: t(title),
+  extent: t(extent),
+  forS,
+});
 
 /** One rung: the step, its half-way, and whether it is said with caution. */
 interface Rung {
@@ -85,11 +97,13 @@ interface Rung {
   readonly risky: boolean;
 }
 
-const rung = (risky: boolean, step: [string, string, Seconds], half: [string, string, Seconds]): Rung => ({
+type TypedWords = [title: PlainMessage, extent: PlainMessage, forS: Seconds];
+
+const rung = (risky: boolean, step: TypedWords, half: TypedWords): Rung => ({
   ...{ step: words(step), half: words(half), risky },
 });
 
-function words([title, extent, forS]: [string, string, Seconds]): Words {
+function words([title, extent, forS]: TypedWords): Words {
   return { title, extent, forS };
 }
 
@@ -331,7 +345,14 @@ function holdStep(position: Position, holdForS: Seconds): DurationStep {
 }
 
 function handlingStep(area: HandledArea, { step, half, risky }: Rung, n: number): HandlingStep {
-  return { kind: 'handling', id: `${area}-${n}`, area, ...step, halfway: half, ...(risky ? { caution: cautionFor(area) } : {}) };
+  return {
+    kind: 'handling',
+    id: `${area}-${n}`,
+    area,
+    ...spoken(step),
+    halfway: spoken(half),
+    ...(risky ? { caution: cautionFor(area) } : {}),
+  };
 }
 
 /** A ready plan, to be kept as it is or changed. */

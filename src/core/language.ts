@@ -9,6 +9,9 @@ import type { GERMAN } from './languages/german.ts';
 /** Every sentence that the app can say, in English. The German catalogue is the list: what is not in it does not compile. */
 export type Message = keyof typeof GERMAN;
 
+/** A sentence without holes: for tables of which one sentence is said. */
+export type PlainMessage = Exclude<Message, `${string}{${string}`>;
+
 export type Catalogue = Readonly<Record<Message, string>>;
 
 /** BCP 47, as offered in the settings. */

@@ -14,6 +14,7 @@ import { GERMAN_PRACTICE } from './german-practice.ts';
 import { GERMAN_PROGRESS } from './german-progress.ts';
 import { GERMAN_REVIEW } from './german-review.ts';
 import { GERMAN_RULES } from './german-rules.ts';
+import { GERMAN_RUNGS } from './german-rungs.ts';
 import { GERMAN_SETTINGS } from './german-settings.ts';
 import { GERMAN_SOUND_CHECK } from './german-sound-check.ts';
 import { GERMAN_STORAGE } from './german-storage.ts';
@@ -24,6 +25,7 @@ export const GERMAN = {
   ...GERMAN_CORE,
   ...GERMAN_LADDERS,
   ...GERMAN_RULES,
+  ...GERMAN_RUNGS,
   ...GERMAN_SUMMARY,
   ...GERMAN_PICTURE,
   ...GERMAN_PLAN,

@@ -1,8 +1,10 @@
 /** A copy of everything, out and in: the handler's own file, nobody else's server. */
 import { type ChangeEvent, useEffect, useState } from 'react';
+import { type Message, t } from '../../core/language.ts';
 import type { Intents } from '../../session/app.ts';
 import { useApp, useIntents } from '../app-context.tsx';
 import { saveCopy } from '../parts/save-copy.ts';
+import { sayDay } from '../parts/when.ts';
 import css from './settings.module.css';
 import { Storage } from './storage.tsx';
 
@@ -21,7 +23,9 @@ export function Backup() {
     const copy = await saveCopy(intents);
     setSaid(
       copy.kind === 'handed-out'
-        ? `${copy.name} is handed out. It holds the recordings of your words too: give it only to whom you trust.`
+        ? t('{file} is handed out. It holds the recordings of your words too: give it only to whom you trust.', {
+            file: copy.name,
+          })
         : '',
     );
   };
@@ -30,30 +34,34 @@ export function Backup() {
     const [file] = input.files ?? [];
     if (!file) return;
     setOffer(null);
-    setSaid('Reading…');
+    setSaid(t('Reading…'));
     const looked = await intents.lookAtImport(await file.text());
     // The same file can be chosen again after it was changed.
     input.value = '';
-    setSaid(looked.ok ? '' : `Nothing was changed. ${looked.why}`);
+    setSaid(looked.ok ? '' : t('Nothing was changed. {why}', { why: looked.why }));
     setOffer(looked.ok ? looked.offer : null);
   };
   const add = async ({ add: addNow }: Offer) => {
     setOffer(null);
-    setSaid('Adding…');
+    setSaid(t('Adding…'));
     const result = await addNow();
-    setSaid(result.ok ? `Added: ${records(result.added)}.` : `Nothing was changed. ${result.why}`);
+    setSaid(
+      result.ok
+        ? t('Added: {records}.', { records: records(result.added) })
+        : t('Nothing was changed. {why}', { why: result.why }),
+    );
   };
   return (
     <section className="stack">
-      <h2>Your data</h2>
-      <p>Everything is on this device, and only here.</p>
+      <h2>{t('Your data')}</h2>
+      <p>{t('Everything is on this device, and only here.')}</p>
       <Storage />
       <div className="row">
         <button type="button" onClick={() => void save()}>
-          Save a copy
+          {t('Save a copy')}
         </button>
         <label className="stack">
-          Add from a copy
+          {t('Add from a copy')}
           <input type="file" accept="application/json,.json" onChange={(event) => void look(event)} />
         </label>
       </div>
@@ -67,15 +75,20 @@ export function Backup() {
   );
 }
 
-const records = (count: number): string => (count === 1 ? '1 record' : `${count} records`);
+const records = (count: number): string => (count === 1 ? t('1 record') : t('{n} records', { n: count }));
 
 const NAMES = {
-  dog: ['dog', 'dogs'],
-  plan: ['plan', 'plans'],
-  session: ['session', 'sessions'],
-  take: ['take of a word', 'takes of words'],
-  other: ['other entry', 'other entries'],
-} as const;
+  dog: ['1 dog', '{n} dogs'],
+  plan: ['1 plan', '{n} plans'],
+  session: ['1 session', '{n} sessions'],
+  take: ['1 take of a word', '{n} takes of words'],
+  other: ['1 other entry', '{n} other entries'],
+} as const satisfies Readonly<Record<Offer['fresh'][number]['what'], readonly [one: Message, many: Message]>>;
+
+function sayFresh({ what, count }: Offer['fresh'][number]): string {
+  const [one, many] = NAMES[what];
+  return count === 1 ? t(one) : t(many, { n: count });
+}
 
 /** As many as a person reads; the rest is counted. */
 const SHOWN = 20;
@@ -84,34 +97,31 @@ function Preview({ offer, onAdd, onLeave }: { offer: Offer; onAdd: () => void; o
   const { fresh, freshRecords, known, refused, exportedAt } = offer;
   return (
     <div className={css.preview} role="status">
-      <h3>In this copy of {exportedAt.slice(0, 10)}</h3>
+      <h3>{t('In this copy of {day}', { day: sayDay(exportedAt) })}</h3>
       <ul>
         <li>
-          New:{' '}
-          {fresh.length > 0
-            ? fresh.map(({ what, count }) => `${count} ${NAMES[what][count === 1 ? 0 : 1]}`).join(', ')
-            : 'nothing'}
+          {t('New: {what}', { what: fresh.length > 0 ? fresh.map(sayFresh).join(', ') : t('nothing#new') })}
           {freshRecords > 0 ? ` (${records(freshRecords)})` : ''}
         </li>
-        <li>Here already: {records(known)}</li>
-        <li>Refused: {records(refused.length)}</li>
+        <li>{t('Here already: {what}', { what: records(known) })}</li>
+        <li>{t('Refused: {what}', { what: records(refused.length) })}</li>
       </ul>
       {refused.length > 0 ? (
         <ul className={css.refused}>
           {refused.slice(0, SHOWN).map((why) => (
             <li key={why}>{why}</li>
           ))}
-          {refused.length > SHOWN ? <li>and {refused.length - SHOWN} more</li> : null}
+          {refused.length > SHOWN ? <li>{t('and {n} more', { n: refused.length - SHOWN })}</li> : null}
         </ul>
       ) : null}
       <div className="row">
         {freshRecords > 0 ? (
           <button type="button" className="primary" onClick={onAdd}>
-            Add what is new
+            {t('Add what is new')}
           </button>
         ) : null}
         <button type="button" onClick={onLeave}>
-          Leave it
+          {t('Leave it')}
         </button>
       </div>
     </div>

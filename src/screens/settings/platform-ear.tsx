@@ -1,9 +1,11 @@
 /** The browser's own recogniser as an ear: off until the handler has read in one sentence what it may do. */
 import { type FormEvent, useState } from 'react';
+import { t } from '../../core/language.ts';
 import { takesOf } from '../../core/library.ts';
 import { settingsOf } from '../../core/settings.ts';
 import { SPOKEN_WORDS } from '../../core/word.ts';
 import { useApp, useIntents } from '../app-context.tsx';
+import { wordName } from '../parts/word-names.ts';
 import css from './settings.module.css';
 
 export function PlatformEar() {
@@ -22,25 +24,26 @@ export function PlatformEar() {
   };
   return (
     <section className="stack">
-      <h2>Another ear: the browser’s own recogniser</h2>
+      <h2>{t('Another ear: the browser’s own recogniser')}</h2>
       <p className="soft">
-        For words that need no teaching. It is coarser than your taught words: it hears later and tells no exact moment, so
-        seconds held are less exact. Only one of the two listens.
+        {t(
+          'For words that need no teaching. It is coarser than your taught words: it hears later and tells no exact moment, so seconds held are less exact. Only one of the two listens.',
+        )}
       </p>
       <label className={css.choice}>
         <input type="checkbox" checked={platform.on} disabled={live} onChange={(event) => switchOn(event.target.checked)} />
-        Listen with the browser’s recogniser instead of my taught words
+        {t('Listen with the browser’s recogniser instead of my taught words')}
       </label>
       {platform.on ? (
         <>
           <label className={css.choice}>
             <input type="checkbox" checked={platform.mayLeave} onChange={(event) => save({ mayLeave: event.target.checked })} />
-            Sound may leave this device: this browser’s recogniser may send what the microphone hears to its maker
+            {t('Sound may leave this device: this browser’s recogniser may send what the microphone hears to its maker')}
           </label>
           <p className="soft">
-            Without that, it is asked to work on the device, where the browser can; it may fetch its language for that.
+            {t('Without that, it is asked to work on the device, where the browser can; it may fetch its language for that.')}
           </p>
-          {hasWords(platform.sayings) ? null : <p role="status">Type what you say for each word: it knows none yet.</p>}
+          {hasWords(platform.sayings) ? null : <p role="status">{t('Type what you say for each word: it knows none yet.')}</p>}
           <Sayings language={platform.language} kept={platform.sayings} onSave={save} />
         </>
       ) : null}
@@ -69,23 +72,33 @@ function Sayings({ language, kept, onSave }: SayingsProps) {
     const form = new FormData(event.currentTarget);
     const typed = Object.fromEntries(SPOKEN_WORDS.map((word) => [word, String(form.get(word) ?? '')]));
     const { sayings, problems } = checkSayings(typed);
-    setProblem(problems.map(({ said, word, other }) => `“${said}” (${word}) would be taken for ${other}.`).join(' '));
+    setProblem(
+      problems
+        .map(({ said, word, other }) =>
+          t('“{said}” ({word}) would be taken for {other}.', { said, word: wordName(word), other: wordName(other) }),
+        )
+        .join(' '),
+    );
     if (problems.length === 0) onSave({ language: String(form.get('language') ?? '').trim() || language, sayings });
   };
   return (
     <form className="stack" onSubmit={save}>
       {SPOKEN_WORDS.map((word) => (
         <label key={word} className={css.field}>
-          What you say for {word} (several: with commas)
+          {t('What you say for {word} (several: with commas)', { word: wordName(word) })}
           <input name={word} maxLength={120} defaultValue={kept[word]?.join(', ') ?? taught.get(word)?.[0]?.said ?? ''} />
         </label>
       ))}
       <label className={css.field}>
-        Language, as in en-GB
+        {t('Language, as in en-GB')}
         <input name="language" maxLength={20} defaultValue={language} />
       </label>
-      <button type="submit">Keep these</button>
-      {problem ? <p role="alert">{problem} Choose other words; nothing was changed.</p> : null}
+      <button type="submit">{t('Keep these')}</button>
+      {problem ? (
+        <p role="alert">
+          {problem} {t('Choose other words; nothing was changed.')}
+        </p>
+      ) : null}
     </form>
   );
 }

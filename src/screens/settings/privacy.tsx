@@ -1,5 +1,6 @@
 /** What is kept of what was said, and the button that deletes it. */
 import { useEffect, useState } from 'react';
+import { t } from '../../core/language.ts';
 import { settingsOf } from '../../core/settings.ts';
 import { useApp, useIntents } from '../app-context.tsx';
 import css from './settings.module.css';
@@ -17,10 +18,11 @@ export function Privacy() {
   };
   return (
     <section className="stack">
-      <h2>Privacy</h2>
+      <h2>{t('Privacy')}</h2>
       <p className="soft">
-        Of every heard word the ear keeps numbers for a month, so that a correction can teach it. They are no sound, and nobody
-        can play them.
+        {t(
+          'Of every heard word the ear keeps numbers for a month, so that a correction can teach it. They are no sound, and nobody can play them.',
+        )}
       </p>
       <label className={css.choice}>
         <input
@@ -28,14 +30,14 @@ export function Privacy() {
           checked={keepSounds}
           onChange={(event) => void saveSettings({ keepSounds: event.target.checked })}
         />
-        Keep the sound of words too: 1.5 s each, on this device, for 30 days. You can play them in the review.
+        {t('Keep the sound of words too: 1.5 s each, on this device, for 30 days. You can play them in the review.')}
       </label>
       {kept === null || (kept === 0 && !keepSounds) ? null : (
         <div className="row">
           <button type="button" disabled={kept === 0} onClick={() => void forget()}>
-            Delete the kept sounds
+            {t('Delete the kept sounds')}
           </button>
-          <span role="status">{kept === 1 ? '1 sound is kept.' : `${kept} sounds are kept.`}</span>
+          <span role="status">{kept === 1 ? t('1 sound is kept.') : t('{n} sounds are kept.', { n: kept })}</span>
         </div>
       )}
     </section>

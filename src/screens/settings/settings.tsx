@@ -2,12 +2,13 @@
 import { useEffect, useState } from 'react';
 import { Link } from 'wouter';
 import { keysFor, USUAL_KEYS } from '../../core/key-bindings.ts';
-import { LANGUAGES, type LanguageTag, t } from '../../core/language.ts';
+import { LANGUAGES, type LanguageTag, type Message, t } from '../../core/language.ts';
 import { nameOf } from '../../core/named.ts';
 import { settingsOf } from '../../core/settings.ts';
 import type { Word } from '../../core/word.ts';
 import type { CueMode, SoundName } from '../../session/app-state.ts';
 import { useApp, useIntents } from '../app-context.tsx';
+import { wordName } from '../parts/word-names.ts';
 import { Backup } from './backup.tsx';
 import { Erase } from './erase.tsx';
 import { PlatformEar } from './platform-ear.tsx';
@@ -17,7 +18,7 @@ import css from './settings.module.css';
 export function SettingsScreen() {
   return (
     <div className="stack wide">
-      <h1>Settings</h1>
+      <h1>{t('Settings')}</h1>
       <Language />
       <Cues />
       <Stop />
@@ -56,22 +57,22 @@ function useSettings() {
   return settingsOf(useApp((state) => state.library));
 }
 
-const MODES: readonly (readonly [CueMode, string])[] = [
+const MODES = [
   ['sound', 'Sound'],
   ['flash', 'A flash of the screen’s edge, no sound'],
   ['both', 'Both'],
-];
+] as const satisfies readonly (readonly [CueMode, Message])[];
 
-const SOUNDS: readonly (readonly [SoundName, string])[] = [
+const SOUNDS = [
   ['beat', 'a second'],
   ['enough', 'criterion reached'],
   ['raise', 'next step'],
   ['return', 'one step back'],
   ['split', 'half a step'],
-  ['rest', 'rest'],
+  ['rest', 'rest#the sound'],
   ['unsure', 'say it again'],
   ['lost', 'cannot hear'],
-];
+] as const satisfies readonly (readonly [SoundName, Message])[];
 
 function Cues() {
   const { mode, volume, speakCalls } = useSettings();
@@ -79,20 +80,20 @@ function Cues() {
   return (
     <section className="stack">
       <Link href="/sound" className="button">
-        Sound check
+        {t('Sound check')}
       </Link>
-      <h2>Beats and calls</h2>
+      <h2>{t('Beats and calls')}</h2>
       <fieldset className={css.choices}>
-        <legend className="hidden-but-read">How cues reach you</legend>
+        <legend className="hidden-but-read">{t('How cues reach you')}</legend>
         {MODES.map(([value, name]) => (
           <label key={value} className={css.choice}>
             <input type="radio" name="mode" checked={mode === value} onChange={() => void saveSettings({ mode: value })} />
-            {name}
+            {t(name)}
           </label>
         ))}
       </fieldset>
       <label className={css.field}>
-        Volume
+        {t('Volume')}
         <input
           type="range"
           min="0"
@@ -109,13 +110,13 @@ function Cues() {
           checked={speakCalls}
           onChange={(event) => void saveSettings({ speakCalls: event.target.checked })}
         />
-        Say the calls in words, with a voice of this device
+        {t('Say the calls in words, with a voice of this device')}
       </label>
-      <p className="soft">Let your dog meet each sound first, paired with food.</p>
+      <p className="soft">{t('Let your dog meet each sound first, paired with food.')}</p>
       <div className="row">
         {SOUNDS.map(([name, words]) => (
           <button type="button" key={name} onClick={() => void hearSound(name)}>
-            {words}
+            {t(words)}
           </button>
         ))}
       </div>
@@ -145,11 +146,11 @@ function Stop() {
   );
   return (
     <section className="stack">
-      <h2>Stop while ahead</h2>
-      {number('reps', 'Rest after so many reps (1 to 100)', 100)}
-      {number('minutes', 'Rest after so many minutes (1 to 60)', 60)}
+      <h2>{t('Stop while ahead')}</h2>
+      {number('reps', t('Rest after so many reps (1 to 100)'), 100)}
+      {number('minutes', t('Rest after so many minutes (1 to 60)'), 60)}
       <label className={css.field}>
-        Treats at hand (empty: not counted)
+        {t('Treats at hand (empty: not counted)')}
         <input
           type="number"
           inputMode="numeric"
@@ -164,6 +165,11 @@ function Stop() {
           }}
         />
       </label>
+      <p className="soft">
+        {t(
+          'A dog may have limits of its own, for a day and for a session: of all of them the least wins. The dog’s screen tells which.',
+        )}
+      </p>
     </section>
   );
 }
@@ -173,30 +179,33 @@ function Who() {
   const { handler, place } = settingsOf(library);
   return (
     <section className="stack">
-      <h2>Who and where</h2>
+      <h2>{t('Who and where')}</h2>
       <p>
-        The next session: {nameOf(library.handlers, handler)}, {nameOf(library.places, place)}.
+        {t('The next session: {handler}, {place}.', {
+          handler: nameOf(library.handlers, handler),
+          place: nameOf(library.places, place),
+        })}
       </p>
       <Link href="/dogs" className="button">
-        Dogs, handlers, places
+        {t('Dogs, handlers, places')}
       </Link>
     </section>
   );
 }
 
-const BINDABLE: readonly (readonly [Word, string])[] = [
+const BINDABLE = [
   ['hold', 'hold: the dog has settled'],
   ['mark', 'mark: paid'],
   ['lifted', 'lifted: the head came up'],
   ['void', 'not a trial, or not offered'],
   ['undo', 'undo the last word'],
-  ['pause', 'pause'],
+  ['pause', 'pause#the word'],
   ['resume', 'go on'],
-  ['finish', 'finish'],
+  ['finish', 'finish#the word'],
   ['easier', 'easier step'],
   ['harder', 'harder step'],
   ['stay', 'stay: the call is not followed'],
-];
+] as const satisfies readonly (readonly [Word, Message])[];
 
 function Keys() {
   const { keys } = useSettings();
@@ -204,22 +213,23 @@ function Keys() {
   const without = BINDABLE.filter(([word]) => keysFor(keys, word).length === 0).map(([word]) => word);
   return (
     <section className="stack">
-      <h2>Keys, pedals and remotes</h2>
+      <h2>{t('Keys, pedals and remotes')}</h2>
       <p className="soft">
-        They are keyboards to the phone. Tap the box beside a word, then press what you want to use for it; a word has two at
-        most.
+        {t(
+          'They are keyboards to the phone. Tap the box beside a word, then press what you want to use for it; a word has two at most.',
+        )}
       </p>
       {without.length > 0 ? (
         <p role="status">
-          Without a key now: {without.join(', ')}. A key means one word only.{' '}
+          {t('Without a key now: {words}. A key means one word only.', { words: without.map(wordName).join(', ') })}{' '}
           <button type="button" className="plain" onClick={() => void saveSettings({ keys: USUAL_KEYS })}>
-            The usual keys again
+            {t('The usual keys again')}
           </button>
         </p>
       ) : null}
       <ul className={css.keys}>
         {BINDABLE.map(([word, title]) => (
-          <KeyLine key={word} word={word} title={title} />
+          <KeyLine key={word} word={word} title={t(title)} />
         ))}
       </ul>
     </section>
@@ -234,13 +244,13 @@ function KeyLine({ word, title }: { word: Word; title: string }) {
   return (
     <li className={css.key}>
       <span>{title}</span>
-      <button type="button" aria-label={`${title}: press to choose a key`} onClick={() => setWaiting(true)}>
-        {waiting ? 'Press it now…' : sayKeys(keysFor(keys, word))}
+      <button type="button" aria-label={t('{word}: press to choose a key', { word: title })} onClick={() => setWaiting(true)}>
+        {waiting ? t('Press it now…') : sayKeys(keysFor(keys, word))}
       </button>
     </li>
   );
 }
 
 function sayKeys(keys: readonly string[]): string {
-  return keys.length === 0 ? 'none' : keys.map((key) => (key.length === 1 ? key.toUpperCase() : key)).join(', ');
+  return keys.length === 0 ? t('none#no key') : keys.map((key) => (key.length === 1 ? key.toUpperCase() : key)).join(', ');
 }

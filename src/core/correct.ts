@@ -311,7 +311,7 @@ function callsBeside(log: readonly SessionEvent[]): readonly CallsBeside[] {
     const after = append(before, event);
     const rep = after.reps[before.reps.length];
     if (!rep) return after;
-    const isSaid = event.type === 'word-heard';
+    const isSaid = event.type === 'word-heard' && after.start.kind !== 'exam';
     const wouldCall = isSaid ? decide(before.standing, rep, rep.endAtS - after.pausedS, before.start.limits) : [];
     asked.push({ wouldCall, trials: after.standing.trials });
     return after;

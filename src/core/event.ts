@@ -1,6 +1,7 @@
 /** The one kind of record that is kept: an immutable event. A session is the fold of its events; a correction is one more. */
 import type { Call } from './call.ts';
 import type { Correction } from './correction.ts';
+import type { ExamPlan } from './exam/exam.ts';
 import type { KeyBindings } from './key-bindings.ts';
 import type { LanguageTag } from './language.ts';
 import type { Limits } from './limits.ts';
@@ -43,6 +44,8 @@ export interface SessionStart {
   readonly limits: Limits;
   readonly handler: string;
   readonly place: string;
+  /** An examination is no training: nothing is called, nothing is asked of the dog, and progress leaves it out. Absent: practice. */
+  readonly kind?: 'exam';
 }
 
 /** What an ear says of itself; kept, so that a review can tell "nothing happened" from "nothing was heard". */
@@ -77,6 +80,10 @@ export interface Dog {
   readonly food?: string;
   /** What scares it. */
   readonly scares?: string;
+  /** How this dog shows that it is not well with something: "licks its nose, then turns away". */
+  readonly signs?: string;
+  /** Whom an examiner calls: a name and a number. */
+  readonly callWhom?: string;
   readonly weightKg?: number;
   /** Absent: not said. */
   readonly neutered?: boolean;
@@ -158,6 +165,7 @@ export type LibraryEvent =
   | Stored<'place-saved', Named>
   | Stored<'observation-saved', Observation>
   | Stored<'plan-saved', Plan>
+  | Stored<'exam-planned', ExamPlan>
   | Stored<'sound-taught', TaughtSound>
   | Stored<'take-learned', LearnedTake>
   | Stored<'sound-removed', { readonly of: string }>

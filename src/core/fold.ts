@@ -163,7 +163,7 @@ function reduce(state: SessionState, event: SessionEvent): SessionState {
 }
 
 function hear(state: SessionState, heard: Heard, id: string): SessionState {
-  const { phase, rep, question } = hearInRep(state.phase, heard, criterionS(stepOf(state.standing)));
+  const { phase, rep, question } = hearInRep(state.phase, heard, askedS(state));
   const next = {
     ...state,
     phase,
@@ -173,6 +173,11 @@ function hear(state: SessionState, heard: Heard, id: string): SessionState {
     latestS: Math.max(state.latestS, heard.endedAtS),
   };
   return rep ? withRep(next, rep, id) : next;
+}
+
+/** The seconds that a marker must wait for now. In an examination nothing is asked of the dog: whatever it gives is kept. */
+export function askedS({ start, standing }: SessionState): Seconds {
+  return start.kind === 'exam' ? 0 : criterionS(stepOf(standing));
 }
 
 function withRep(state: SessionState, rep: EndedRep, endedBy: string): SessionState {

@@ -1,5 +1,6 @@
 /** Folds what outlives sessions (dogs, plans, taught words, settings) into what stands now, and says in which order any events count. */
 import type { Dog, LearnedTake, LibraryEvent, Named, Settings, StoredEvent, TaughtSound } from './event.ts';
+import type { ExamPlan } from './exam/exam.ts';
 import type { Observation } from './observe/observation.ts';
 import type { Plan } from './plan.ts';
 import type { IsoTime } from './units.ts';
@@ -24,6 +25,8 @@ export interface Library {
   /** In the order in which each was first saved. */
   readonly dogs: readonly Dog[];
   readonly plans: readonly Plan[];
+  /** What veterinarians mean to do, each as last saved; those called off too. */
+  readonly exams: readonly ExamPlan[];
   /** Those that were saved by name; `named.ts` adds those that are only used. */
   readonly handlers: readonly Named[];
   readonly places: readonly Named[];
@@ -51,6 +54,7 @@ export function foldLibrary(events: readonly LibraryEvent[]): Library {
   const ordered = inOrder(events);
   const dogs = new Map<string, Dog>();
   const plans = new Map<string, Plan>();
+  const exams = new Map<string, ExamPlan>();
   const handlers = new Map<string, Named>();
   const places = new Map<string, Named>();
   const observations = new Map<string, Observation>();
@@ -61,6 +65,7 @@ export function foldLibrary(events: readonly LibraryEvent[]): Library {
   for (const { type, body, id, device, seq, at } of ordered) {
     if (type === 'dog-saved') dogs.set(body.id, body);
     else if (type === 'plan-saved') plans.set(body.id, body);
+    else if (type === 'exam-planned') exams.set(body.id, body);
     else if (type === 'handler-saved') handlers.set(body.id, body);
     else if (type === 'place-saved') places.set(body.id, body);
     else if (type === 'observation-saved') observations.set(body.id, body);
@@ -77,7 +82,7 @@ export function foldLibrary(events: readonly LibraryEvent[]): Library {
   }
   const values = { dogs: [...dogs.values()], plans: [...plans.values()], sounds: [...sounds.values()] };
   const named = { handlers: [...handlers.values()], places: [...places.values()], observations: [...observations.values()] };
-  return { ...values, ...named, learned: [...learned.values()], settings, copies };
+  return { ...values, ...named, exams: [...exams.values()], learned: [...learned.values()], settings, copies };
 }
 
 /**

@@ -1,6 +1,6 @@
 /** The core's one entrance: what was heard goes in, what to keep and what to do comes out. No clock, no chance. */
 import type { Call } from './call.ts';
-import { decide, declined, overrule, stepOf } from './criterion.ts';
+import { decide, declined, overrule } from './criterion.ts';
 import {
   type Draft,
   type EarState,
@@ -10,8 +10,8 @@ import {
   type Stamp,
   stampEvent,
 } from './event.ts';
-import { append, fold, type SessionState, undoneIds } from './fold.ts';
-import { criterionS } from './plan.ts';
+import { isHeardInExam } from './exam/heard.ts';
+import { append, askedS, fold, type SessionState, undoneIds } from './fold.ts';
 import type { Question } from './rep.ts';
 import type { Seconds } from './units.ts';
 import type { Heard, Unsure } from './word.ts';
@@ -73,9 +73,14 @@ function keepCall({ state, effects, stamp }: Stepped, call: Call, because: strin
   const { event, next } = stampEvent({ type: 'called', body: { ...call, because } } as const, stamp);
   return {
     state: append(state, event),
-    effects: [...effects, { do: 'keep', event }, ...(call.kind === 'begin' ? [] : [{ do: 'call', call } as const])],
+    effects: [...effects, { do: 'keep', event }, ...(isSilent(state, call) ? [] : [{ do: 'call', call } as const])],
     stamp: next,
   };
+}
+
+/** The end of the warm-up, and in an examination even the handler's own way through its list. */
+function isSilent({ start }: SessionState, call: Call): boolean {
+  return call.kind === 'begin' || start.kind === 'exam';
 }
 
 /** The engine speaks when a word of the handler has just ended a rep, or asked for another step. */
@@ -85,7 +90,7 @@ function callsAfter(before: SessionState, { state, effects }: Stepped): readonly
   const { word } = latest.event.body;
   if (word === 'easier' || word === 'harder' || word === 'stay') return overruled(state, word);
   const rep = state.reps[before.reps.length];
-  return rep ? decide(before.standing, rep, rep.endAtS - state.pausedS, state.start.limits) : [];
+  return rep && state.start.kind !== 'exam' ? decide(before.standing, rep, rep.endAtS - state.pausedS, state.start.limits) : [];
 }
 
 function overruled({ phase, standing, openMove }: SessionState, word: 'easier' | 'harder' | 'stay'): readonly Call[] {
@@ -115,6 +120,7 @@ function draftsFor(state: SessionState, input: Input): readonly Draft<SessionEve
 function draftsForWord(state: SessionState, heard: Heard): readonly Draft<SessionEvent>[] {
   const { phase } = state.phase;
   if (isHeardAlready(state, heard)) return [];
+  if (state.start.kind === 'exam' && !isHeardInExam(heard)) return [];
   // A pause is for talking: of all that an ear makes out in it, only the way out counts. A hand means what it does.
   if (phase === 'paused' && heard.word !== 'resume' && !isByHand(heard)) return [];
   if (phase === 'ended') return heard.word === 'undo' ? draftsForUndo(state) : [];
@@ -175,7 +181,7 @@ function sounds(before: SessionState, after: SessionState, input: Input): readon
   const changed = wasHolding?.sinceS !== isHolding?.sinceS;
   if (wasHolding && changed) effects.push({ do: 'stopBeats', atS: after.latestS });
   if (isHolding && changed)
-    effects.push({ do: 'startBeats', sinceS: isHolding.sinceS, criterionS: criterionS(stepOf(after.standing)) });
+    effects.push({ do: 'startBeats', sinceS: isHolding.sinceS, criterionS: askedS(after) });
   if (after.question && after.question !== before.question) effects.push({ do: 'ask', question: after.question });
   if (input.kind === 'unsure' && after.lastUnsure === input.unsure) effects.push({ do: 'sayUnsure', unsure: input.unsure });
   return effects;

@@ -3,6 +3,7 @@ import { create, type StoreApi, type UseBoundStore } from 'zustand';
 import type { SoundName } from '../audio/names.ts';
 import type { Correction } from '../core/correction.ts';
 import type { Dog, Named, Settings, TaughtSound } from '../core/event.ts';
+import type { ExamPlan } from '../core/exam/exam.ts';
 import type { SessionState } from '../core/fold.ts';
 import type { LanguageTag } from '../core/language.ts';
 import { foldLibrary } from '../core/library.ts';
@@ -32,6 +33,9 @@ import type { LookedAtWords } from './words-file.ts';
 export interface Intents {
   /** From a tap. `sessionId`: go on with one that was closed. */
   practise(planId: string, sessionId?: string): Promise<boolean>;
+  /** From a tap: an examination begins. */
+  examine(examId: string): Promise<boolean>;
+  saveExam(exam: ExamPlan): Promise<void>;
   /** From a tap, in a session: the sound is woken and the ear opened again. */
   listenAgain(): Promise<void>;
   say(word: Word): void;
@@ -168,11 +172,11 @@ const storage = () => import('./storage.ts');
 /** What hears and sounds, and what is done with it: none of it is needed to draw the first screen. */
 async function openDoing(home: HomeRooms) {
   const { furnish } = await import('./furnish.ts');
-  const { finish, listenAgain, practise, sayByHand } = await import('./run.ts');
+  const { examine, finish, listenAgain, practise, sayByHand } = await import('./run.ts');
   const soundCheck = await import('./sound-check.ts');
   const { addRecordings, bind, checkSayings, forget, hearSound } = soundCheck;
   const { leaveSoundCheck, saveSettings, teach, teachAgain, tryOut } = soundCheck;
-  const running = { finish, listenAgain, practise, sayByHand };
+  const running = { examine, finish, listenAgain, practise, sayByHand };
   const checking = {
     addRecordings,
     bind,
@@ -220,6 +224,8 @@ export function createApp(parts: AppParts): App {
   };
   const intents: Intents = {
     practise: (planId, sessionId) => withRooms((all, does) => does.practise(all, planId, sessionId), false),
+    examine: (examId) => withRooms((all, does) => does.examine(all, examId), false),
+    saveExam: (body) => withHome(({ keeper }) => keeper.keep({ type: 'exam-planned', body }), undefined),
     listenAgain: () => withRooms((all, does) => does.listenAgain(all), undefined),
     say: (word) => now?.does.sayByHand(now.rooms, word),
     finish: () => withRooms((all, does) => does.finish(all), undefined),

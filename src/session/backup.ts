@@ -141,7 +141,7 @@ export async function eraseDog(rooms: Rooms, dogId: string): Promise<string | nu
       (event.session !== null && sessions.has(event.session)) ||
       (event.type === 'observation-saved' && sessions.has(event.body?.sessionId)) ||
       (event.type === 'dog-saved' && event.body?.id === dogId) ||
-      (event.type === 'plan-saved' && ofDog(event)),
+      ((event.type === 'plan-saved' || event.type === 'exam-planned') && ofDog(event)),
   );
   if (!erased.ok) return sayProblem(erased.problem);
   rooms.use.setState({ reviewed: null });

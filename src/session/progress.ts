@@ -9,7 +9,9 @@ import { isoWithOffset } from './wall-clock.ts';
 
 /** What the progress screen folds. */
 export interface Progress {
+  /** Of practice alone: an examination is no training. */
   readonly digests: readonly SessionDigest[];
+  readonly exams: readonly SessionDigest[];
   /** Sessions of which no digest can be made; they are said, not hidden. */
   readonly unread: number;
   readonly today: Day;
@@ -45,8 +47,13 @@ export async function readProgress(rooms: Rooms): Promise<Progress | null> {
     if (nth % BATCH === BATCH - 1) await new Promise<void>((ready) => rooms.parts.timers.after(0, ready));
     made.set(id, { events, digest: digestLog(logs.get(id) ?? []) });
   }
-  const digests = [...made.values()].flatMap(({ digest }) => digest ?? []);
-  return { digests, unread: made.size - digests.length, today: dayOf(isoWithOffset(rooms.parts.wall.now())) };
+  const all = [...made.values()].flatMap(({ digest }) => digest ?? []);
+  return {
+    digests: all.filter(({ kind }) => kind !== 'exam'),
+    exams: all.filter(({ kind }) => kind === 'exam'),
+    unread: made.size - all.length,
+    today: dayOf(isoWithOffset(rooms.parts.wall.now())),
+  };
 }
 
 function madeOf(rooms: Rooms): Map<string, Made> {

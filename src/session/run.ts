@@ -1,7 +1,9 @@
 /** Opens, goes on with and closes a session, and routes to it what was heard by ear, key or button. */
 
-import { planAfter } from '../core/next-start.ts';
-import { ruleOf } from '../core/rule.ts';
+import { stepsOf } from '../core/exam/exam.ts';
+import { t } from '../core/language.ts';
+import { NOTHING_CARRIED, planAfter } from '../core/next-start.ts';
+import { ruleOf, STEADY } from '../core/rule.ts';
 import { settingsOf } from '../core/settings.ts';
 import { treatsForSession } from '../core/treats.ts';
 import { type Heard, isWord, type Unsure, type Word } from '../core/word.ts';
@@ -57,7 +59,17 @@ function showTried({ use }: Rooms, hearing: Hearing): void {
  * From a tap. False when no session could begin; why is shown.
  * A second tap, or a tap while a session runs, leads back to the one that runs: never two at once.
  */
-export async function practise(rooms: Rooms, planId: string, sessionId?: string): Promise<boolean> {
+export function practise(rooms: Rooms, planId: string, sessionId?: string): Promise<boolean> {
+  return openSession(rooms, () => (sessionId ? goOn(rooms, sessionId) : beginSession(rooms, planId)));
+}
+
+/** From a tap: the same ears, beats and log for an examination. */
+export function examine(rooms: Rooms, examId: string): Promise<boolean> {
+  return openSession(rooms, () => beginExam(rooms, examId));
+}
+
+/** @param begin null, or why it could not. */
+async function openSession(rooms: Rooms, begin: () => Promise<string | null>): Promise<boolean> {
   const { use, room, practice, parts, teaching } = rooms;
   if (isLive(practice.state())) return true;
   // Before anything is waited for: some phones give the recogniser to a tap alone.
@@ -65,7 +77,7 @@ export async function practise(rooms: Rooms, planId: string, sessionId?: string)
   await room.unlock();
   await teaching.stop();
   if (!byPlatform) await openOwnWords(rooms);
-  const refusal = sessionId ? await goOn(rooms, sessionId) : await beginSession(rooms, planId);
+  const refusal = await begin();
   use.setState({ refusal });
   if (refusal !== null) {
     closeEars(rooms);
@@ -134,6 +146,24 @@ async function beginSession(rooms: Rooms, planId: string): Promise<string | null
   await rooms.practice.begin({
     ...{ dogId: plan.dogId, dogName, planId, planTitle: plan.title, position: plan.position },
     ...{ steps, startStepId, carried, limits, handler, place, rule: ruleOf(plan.rule) },
+  });
+  return null;
+}
+
+/** Null, or why it could not begin. */
+async function beginExam({ keeper, practice }: Rooms, examId: string): Promise<string | null> {
+  const library = keeper.library();
+  const exam = library.exams.find(({ id }) => id === examId);
+  if (!exam) return t('This examination is not on this device.');
+  const dogName = library.dogs.find(({ id }) => id === exam.dogId)?.name ?? '';
+  const steps = stepsOf(exam);
+  const [first] = steps;
+  if (!first) return t('Nothing is on its list yet.');
+  const { handler, place, limits } = settingsOf(library);
+  await practice.begin({
+    ...{ kind: 'exam', dogId: exam.dogId, dogName, planId: examId, planTitle: t('Examination'), position: '' },
+    ...{ steps, startStepId: first.id, carried: NOTHING_CARRIED, rule: STEADY },
+    ...{ limits, handler, place: exam.place || place },
   });
   return null;
 }

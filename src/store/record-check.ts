@@ -1,6 +1,7 @@
 /** Checks that a record from storage or from a file is an event as the core knows it, and names path, value and bound when not. */
 import * as v from 'valibot';
 import type { Reason } from '../core/call.ts';
+import { LONGEST_S } from '../core/check-plan.ts';
 import { type Correction, REP_WORDS } from '../core/correction.ts';
 import {
   type Dog,
@@ -11,6 +12,7 @@ import {
   type Settings,
   type StoredEvent,
 } from '../core/event.ts';
+import { type ExamItem, type ExamPlan, isIsoDate, MOST_ITEMS, MOST_LETTERS } from '../core/exam/exam.ts';
 import { BODY_AREAS, type BodyArea, type HandlingStep, indexOfStep, type Plan, type Step } from '../core/plan.ts';
 import { isStoredRule, type StoredRule } from '../core/rule.ts';
 import type { Stretch } from '../core/stretch.ts';
@@ -142,6 +144,7 @@ const SESSION_BODIES = {
     record({
       ...{ dogId: TEXT, dogName: TEXT, planId: TEXT, planTitle: TEXT, position: TEXT, steps: STEPS, startStepId: TEXT },
       ...{ rule: RULE, carried: CARRIED, limits: LIMITS, handler: TEXT, place: TEXT },
+      kind: v.exactOptional(v.literal('exam', 'exam')),
     }),
     v.forward(
       v.check(({ steps, startStepId }) => indexOfStep(steps, startStepId) >= 0, 'the id of one of its steps'),
@@ -175,8 +178,26 @@ const DOG: v.GenericSchema<unknown, Dog> = record({
   ...{ weightKg: v.exactOptional(WEIGHT_KG), neutered: v.exactOptional(YES_OR_NO), archived: v.exactOptional(YES_OR_NO) },
   kcalPerTreat: v.exactOptional(number('kcal a treat from 0.1 to 500', 0.1, 500)),
   treatsPerSession: v.exactOptional(whole('a whole number of at least 1', 1)),
+  ...{ signs: NOTE, callWhom: NOTE },
 });
 const NAMED = record({ id: TEXT, name: TEXT, archived: YES_OR_NO });
+
+const EXAM_ITEM: v.GenericSchema<unknown, ExamItem> = record({
+  id: TEXT,
+  area: picked(BODY_AREAS),
+  what: v.pipe(TEXT, v.trim(), v.minLength(1, 'some words'), v.maxLength(MOST_LETTERS, `at most ${MOST_LETTERS} letters`)),
+  forS: number(`0 to ${LONGEST_S} s`, 0, LONGEST_S),
+  step: v.exactOptional(record({ planId: TEXT, stepId: TEXT })),
+});
+const EXAM: v.GenericSchema<unknown, ExamPlan> = record({
+  ...{ id: TEXT, dogId: TEXT, place: TEXT, calledOff: v.exactOptional(YES_OR_NO) },
+  date: v.pipe(TEXT, v.check(isIsoDate, 'a day such as 2026-03-01')),
+  items: v.pipe(
+    list(EXAM_ITEM),
+    v.maxLength(MOST_ITEMS, `at most ${MOST_ITEMS} items`),
+    v.check((items) => new Set(items.map(({ id }) => id)).size === items.length, 'items with ids of their own'),
+  ),
+});
 
 const LIBRARY_BODIES = {
   'dog-saved': DOG,
@@ -187,6 +208,7 @@ const LIBRARY_BODIES = {
     ...{ lengthS: AT_LEAST_0, words: list(record({ word: REP_WORD, atS: AT_LEAST_0 })), offsetS: FINITE },
   }),
   'plan-saved': PLAN,
+  'exam-planned': EXAM,
   'sound-taught': record({
     ...{ word: TEXT, handler: TEXT, said: TEXT, sampleRateHz: RATE },
     samples: v.custom<Int16Array>(isInt16Array, '16-bit samples'),

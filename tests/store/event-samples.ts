@@ -3,6 +3,7 @@ import * as fake from 'fake-indexeddb';
 import { DEMO_DOG, DEMO_PLAN } from '../../demo/scenario.ts';
 import { events, feed, open, sessionStart, type } from '../../demo/typed-session.ts';
 import type { Dog, LibraryEvent, SessionEvent, Settings, StoredEvent } from '../../src/core/event.ts';
+import type { ExamPlan } from '../../src/core/exam/exam.ts';
 import { USUAL_LIMITS } from '../../src/core/limits.ts';
 import type { Observation } from '../../src/core/observe/observation.ts';
 import type { Stretch } from '../../src/core/stretch.ts';
@@ -27,6 +28,14 @@ export function playedSession(session: string, firstSeq = 1, device = DEVICE, re
   const resumed = feed(paused, { kind: 'resume', atS: played.atS + 9 });
   return events(feed(resumed, { kind: 'end', atS: played.atS + 10, why: 'handler' }));
 }
+
+const EXAM: ExamPlan = {
+  ...{ id: 'e1', dogId: DEMO_DOG.id, date: '2026-03-20', place: 'practice', calledOff: false },
+  items: [
+    { id: 'i1', area: 'ears', what: 'look into the left ear', forS: 10 },
+    { id: 'i2', area: 'paws', what: 'Steady one claw 3 s', forS: 3, step: { planId: DEMO_PLAN.id, stepId: 'claw-hold' } },
+  ],
+};
 
 type LibraryDraft = LibraryEvent extends infer E ? (E extends LibraryEvent ? Pick<E, 'type' | 'body'> : never) : never;
 
@@ -57,6 +66,7 @@ const WHOLE_DOG: Dog = {
   ...DEMO_DOG,
   ...{ pain: 'left hip', advice: 'no stairs', food: 'no chicken', scares: 'clippers' },
   ...{ weightKg: 10, neutered: true, kcalPerTreat: 3, treatsPerSession: 12, archived: true },
+  ...{ signs: 'licks her nose, then turns away', callWhom: 'Noor, 555 0100' },
 };
 
 const OBSERVATION: Observation = {
@@ -97,6 +107,7 @@ export function wholeLibrary(firstSeq = 1, device = DEVICE): readonly LibraryEve
       { type: 'place-saved', body: { id: 'kitchen', name: 'kitchen', archived: true } },
       { type: 'observation-saved', body: OBSERVATION },
       { type: 'copy-saved', body: { sessions: 3 } },
+      { type: 'exam-planned', body: EXAM },
     ],
     firstSeq,
     device,

@@ -153,3 +153,23 @@ test('two records say the same when only the order of their fields differs', () 
   expect(sameContent(Int16Array.of(1, 2), Int16Array.of(1, 3))).toBe(false);
   expect(sameContent(Int16Array.of(1, 2), [1, 2])).toBe(false);
 });
+
+test.each([
+  ['date', '2026-02-30', 'date: expected a day such as 2026-03-01, got "2026-02-30"'],
+  ['items', 7, 'items: expected a list, got 7'],
+  ['items', [{ id: 'i', area: 'wings', what: 'look', forS: 1 }], 'items[0] › area: expected one of position, ears'],
+  ['items', [{ id: 'i', area: 'ears', what: ' ', forS: 1 }], 'items[0] › what: expected some words'],
+  ['items', [{ id: 'i', area: 'ears', what: 'look', forS: 601 }], 'items[0] › forS: expected 0 to 600 s, got 601'],
+  ['items', ['i', 'i'].map((id) => ({ id, area: 'ears', what: 'look', forS: 1 })), 'items: expected items with ids of their own'],
+])('an examination whose %s cannot be says so (%#)', (field, put, expected) => {
+  const exam = wholeLibrary().find(({ type }) => type === 'exam-planned') as StoredEvent;
+  expect(complaint({ ...exam, body: { ...exam.body, [field]: put } })).toContain(`› body › ${expected}`);
+});
+
+test('a session of another kind than an examination is refused', () => {
+  const started = evening.find(({ type }) => type === 'session-started') as StoredEvent;
+  expect(complaint({ ...started, body: { ...started.body, kind: 'exam' } })).toBeNull();
+  expect(complaint({ ...started, body: { ...started.body, kind: 'show' } })).toContain(
+    '› body › kind: expected exam, got "show"',
+  );
+});

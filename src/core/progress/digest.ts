@@ -37,6 +37,8 @@ export interface SessionDigest {
   readonly place: string;
   /** Named when it is shown, in the language spoken then. */
   readonly rule: SessionRule;
+  /** An examination: told, and never counted as training. Absent: practice. */
+  readonly kind?: 'exam';
   readonly startedAt: string;
   readonly atMs: number;
   readonly day: Day;
@@ -68,6 +70,7 @@ export function digestOf(state: SessionState): SessionDigest {
   }
   return {
     id: log[0]?.session ?? '',
+    ...(start.kind && { kind: start.kind }),
     ...{ dogId: start.dogId, planId: start.planId, planTitle: start.planTitle, handler: start.handler, place: start.place },
     ...{
       rule: ruleOf(start.rule),

@@ -28,7 +28,7 @@ const remove = (of: string): Draft => ({ type: 'sound-removed', body: { of } });
 test('an empty app knows no dog and no settings', () => {
   expect(foldLibrary([])).toEqual({
     ...{ dogs: [], plans: [], sounds: [], learned: [], settings: null },
-    ...{ handlers: [], places: [], observations: [], exams: [] },
+    ...{ handlers: [], places: [], observations: [], exams: [], copies: new Map() },
   });
 });
 

@@ -1,5 +1,5 @@
 /** Describes an examination that is to come: the day, and what the veterinarian means to do, in this order. */
-import { CAUTIONS } from '../ladders.ts';
+import { cautionFor } from '../ladders.ts';
 import type { BodyArea, Step } from '../plan.ts';
 import type { Seconds } from '../units.ts';
 
@@ -45,7 +45,7 @@ export function isIsoDate(text: string): boolean {
 export function stepsOf({ items }: Pick<ExamPlan, 'items'>): readonly Step[] {
   return items.map(({ id, area, what, forS }): Step => {
     if (area === 'position') return { kind: 'duration', id, title: what, holdForS: forS };
-    return { kind: 'handling', id, title: what, area, extent: '', forS, caution: CAUTIONS[area] };
+    return { kind: 'handling', id, title: what, area, extent: '', forS, caution: cautionFor(area) };
   });
 }
 

@@ -68,7 +68,6 @@ export const GERMAN_REVIEW = {
   'after rep {n}': 'nach Wiederholung {n}',
   'No trial: {reason}': 'Zählt nicht: {reason}',
   'rep {n}': 'Wiederholung {n}',
-  'session#a note on it': 'Einheit',
   'Your notes': 'Deine Notizen',
   'A note on this session': 'Eine Notiz zu dieser Einheit',
 

@@ -1,5 +1,6 @@
 /** Draws two heaps of sessions step by step: A a filled dot, B an open diamond, each with its interval, and their difference under them. */
 import { scaleLinear } from 'd3-scale';
+import { t } from '../../core/language.ts';
 import type { Counts, StepBeside } from '../../core/progress/compare.ts';
 import { FEWEST_FOR_INTERVAL } from '../../core/statistics/interval.ts';
 import { wilson } from '../../core/statistics/share.ts';
@@ -72,7 +73,7 @@ function Row({ row: { title, first, second, difference: found }, nth }: { row: S
         </>
       ) : (
         <text className={progressCss.tick} x={dOf(0) + 8} y={d + 5}>
-          too few trials
+          {t('too few trials')}
         </text>
       )}
     </>
@@ -98,10 +99,10 @@ function Foot({ yPx }: { yPx: number }) {
   return (
     <>
       <text className={progressCss.tick} x={0} y={yPx}>
-        none kept, A more
+        {t('none kept, A more')}
       </text>
       <text className={progressCss.tick} x={BESIDE_PX.width} y={yPx} textAnchor="end">
-        all kept, B more
+        {t('all kept, B more')}
       </text>
     </>
   );

@@ -1,6 +1,7 @@
 /** Two sessions, weeks, places or people side by side, with the interval of their difference. */
 import { useMemo, useState } from 'react';
 import { Link } from 'wouter';
+import { type Message, t } from '../../core/language.ts';
 import type { Step } from '../../core/plan.ts';
 import { compare } from '../../core/progress/compare.ts';
 import type { SessionDigest } from '../../core/progress/digest.ts';
@@ -19,13 +20,13 @@ export function CompareScreen() {
   const progress = useProgress();
   const library = useApp((state) => state.library);
   const digests = useMemo(() => progress && withNamesNow(progress.digests, library), [progress, library]);
-  if (!digests) return <h1 aria-busy="true">Compare</h1>;
+  if (!digests) return <h1 aria-busy="true">{t('Compare')}</h1>;
   return (
     <article className={css.compare}>
-      <h1>Compare</h1>
+      <h1>{t('Compare')}</h1>
       {heapsOf('sessions', digests).length < 2 ? <Empty /> : <OfPlan digests={digests} />}
       <p>
-        <Link href="/progress">All of progress</Link>
+        <Link href="/progress">{t('All of progress')}</Link>
       </p>
     </article>
   );
@@ -35,20 +36,22 @@ export function CompareScreen() {
 function Empty() {
   const [digests] = useState(inventedDigests);
   const places = heapsOf('places', digests.slice(0, 5));
-  const pair = pairOf(places, ['garden', 'bathroom']);
+  const pair = pairOf(places, [t('garden'), t('bathroom')]);
   return (
     <>
       <section className="stack">
         <p>
-          Two sessions with trials can be held against each other. Practise a second one, in another place or with another person.
+          {t(
+            'Two sessions with trials can be held against each other. Practise a second one, in another place or with another person.',
+          )}
         </p>
         <Link href="/" className="button primary">
-          Practise
+          {t('Practise')}
         </Link>
       </section>
-      <section className="stack wide" aria-label="Invented, to show how it is read">
+      <section className="stack wide" aria-label={t('Invented, to show how it is read')}>
         <p className="soft">
-          <strong>Invented, to show how it is read:</strong> A is one session in a garden, B four in a bathroom.
+          <strong>{t('Invented, to show how it is read:')}</strong> {t('A is one session in a garden, B four in a bathroom.')}
         </p>
         {pair ? <Pair pair={pair} ladder={NO_STEPS} /> : null}
       </section>
@@ -70,7 +73,7 @@ function OfPlan({ digests }: { digests: readonly SessionDigest[] }) {
   return (
     <>
       {plans.length > 1 ? (
-        <Pick label="Plan" value={planId} options={plans.map(([key, name]) => ({ key, name }))} onPick={setWanted} />
+        <Pick label={t('Plan')} value={planId} options={plans.map(([key, name]) => ({ key, name }))} onPick={setWanted} />
       ) : null}
       <OfKind key={planId} digests={own} ladder={ladder} />
     </>
@@ -88,23 +91,23 @@ function plansOf(
   return [...new Map(named.toReversed() as [string, string][])].toReversed();
 }
 
-const KIND_WORDS: Readonly<Record<Kind, string>> = {
+const KIND_WORDS = {
   sessions: 'two sessions',
   weeks: 'two weeks',
   places: 'two places',
   people: 'two people',
-};
+} as const satisfies Readonly<Record<Kind, Message>>;
 
 function OfKind({ digests, ladder }: { digests: readonly SessionDigest[]; ladder: readonly Step[] }) {
   const [kind, setKind] = useState<Kind>('sessions');
   return (
     <>
       <fieldset className={css.kinds}>
-        <legend className="soft small">What to compare</legend>
+        <legend className="soft small">{t('What to compare')}</legend>
         {KINDS.map((one) => (
           <label key={one} className={css.kind}>
             <input type="radio" name="kind" checked={one === kind} onChange={() => setKind(one)} />
-            {KIND_WORDS[one]}
+            {t(KIND_WORDS[one])}
           </label>
         ))}
       </fieldset>
@@ -113,26 +116,30 @@ function OfKind({ digests, ladder }: { digests: readonly SessionDigest[]; ladder
   );
 }
 
-const MISSING: Readonly<Record<Kind, string>> = {
+const MISSING = {
   sessions: 'This plan has one session with trials so far. Practise a second one.',
   weeks: 'All sessions of this plan lie in one week so far.',
   places:
     'All sessions of this plan were in one place so far. Try an easy step in another one, and name that place before you practise.',
   people: 'One person practised this plan so far. Let somebody else try an easy step, under their own name.',
-};
+} as const satisfies Readonly<Record<Kind, Message>>;
 
 function OfHeaps({ kind, heaps, ladder }: { kind: Kind; heaps: readonly Heap[]; ladder: readonly Step[] }) {
   const [keys, setKeys] = useState<readonly [string | null, string | null]>([null, null]);
   const pair = pairOf(heaps, keys);
-  if (!pair) return <p>{MISSING[kind]}</p>;
+  if (!pair) return <p>{t(MISSING[kind])}</p>;
   const [a, b] = pair;
   return (
     <>
       <div className={css.two}>
-        <Pick label="A (dot)" value={a.key} options={heaps} onPick={(key) => setKeys([key, b.key])} />
-        <Pick label="B (diamond)" value={b.key} options={heaps} onPick={(key) => setKeys([a.key, key])} />
+        <Pick label={t('A (dot)')} value={a.key} options={heaps} onPick={(key) => setKeys([key, b.key])} />
+        <Pick label={t('B (diamond)')} value={b.key} options={heaps} onPick={(key) => setKeys([a.key, key])} />
       </div>
-      {a.key === b.key ? <p>A and B are the same. Choose another for one of them.</p> : <Pair pair={pair} ladder={ladder} />}
+      {a.key === b.key ? (
+        <p>{t('A and B are the same. Choose another for one of them.')}</p>
+      ) : (
+        <Pair pair={pair} ladder={ladder} />
+      )}
     </>
   );
 }
@@ -151,9 +158,11 @@ function Pair({ pair: [a, b], ladder }: { pair: readonly [Heap, Heap]; ladder: r
         <p>{finding}</p>
       ) : (
         <Chart
-          title="Side by side"
+          title={t('Side by side')}
           finding={finding}
-          reading="A is the dot, B the diamond; their lines are the ranges that such counts fit (95 %). Under them is the difference: left of the dotted line A keeps more, right of it B does. A line that crosses it does not tell."
+          reading={t(
+            'A is the dot, B the diamond; their lines are the ranges that such counts fit (95 %). Under them is the difference: left of the dotted line A keeps more, right of it B does. A line that crosses it does not tell.',
+          )}
           axis={<BesideAxis rows={rows} />}
           plot={<BesidePlot rows={rows} walk={walk} />}
           widthPx={BESIDE_PX.width}
@@ -161,14 +170,14 @@ function Pair({ pair: [a, b], ladder }: { pair: readonly [Heap, Heap]; ladder: r
           heightPx={besideHeightPx(rows.length)}
           told={told ? `${told.title}. ${sayBeside(told)}` : null}
           sheet={compareSheet(rows)}
-          fileName="compared"
+          fileName={t('compared#the name of a file')}
         />
       )}
       <ul className={css.around}>
         {sayAround(comparison).map((sentence) => (
           <li key={sentence}>{sentence}</li>
         ))}
-        <li>Days, places and people differ in more than you chose. A difference is a question, not a cause.</li>
+        <li>{t('Days, places and people differ in more than you chose. A difference is a question, not a cause.')}</li>
       </ul>
     </>
   );

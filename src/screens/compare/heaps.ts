@@ -1,9 +1,11 @@
 /** Sorts sessions into the heaps that can be held against each other: single sessions, weeks, places, people. */
+import { t } from '../../core/language.ts';
 import { trialsOf } from '../../core/progress/choice.ts';
 import { mondayOf, sayDayShort, weekOf } from '../../core/progress/day.ts';
 import type { SessionDigest } from '../../core/progress/digest.ts';
 import { groupBy } from '../../core/progress/group.ts';
-import { count, personName, placeName } from '../progress/words.ts';
+import { saySessions } from '../progress/counts.ts';
+import { personName, placeName } from '../progress/words.ts';
 
 export const KINDS = ['sessions', 'weeks', 'places', 'people'] as const;
 export type Kind = (typeof KINDS)[number];
@@ -34,9 +36,12 @@ const KEYS: Readonly<Record<Kind, (digest: SessionDigest) => string>> = {
 
 const NAMES: Readonly<Record<Kind, (own: readonly SessionDigest[]) => string>> = {
   sessions: ([one]) => (one ? `${sayDayShort(one.day)}, ${one.startedAt.slice(11, 16)}, ${placeName(one.place)}` : ''),
-  weeks: (own) => `week of ${sayDayShort(mondayOf(weekOf(own[0]?.day ?? 0)))}, ${count(own.length, 'session')}`,
-  places: (own) => `${placeName(own[0]?.place ?? '')}, ${count(own.length, 'session')}`,
-  people: (own) => `${personName(own[0]?.handler ?? '')}, ${count(own.length, 'session')}`,
+  weeks: (own) => {
+    const day = sayDayShort(mondayOf(weekOf(own[0]?.day ?? 0)));
+    return `${t('week of {day}', { day })}, ${saySessions(own.length)}`;
+  },
+  places: (own) => `${placeName(own[0]?.place ?? '')}, ${saySessions(own.length)}`,
+  people: (own) => `${personName(own[0]?.handler ?? '')}, ${saySessions(own.length)}`,
 };
 
 /** B is the newest (or most usual), A the nearest before it that shares a step with it: time runs from A to B. */

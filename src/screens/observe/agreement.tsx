@@ -1,8 +1,10 @@
 /** Shows how well two observers agree: the finding, the trade's measures as a table, and each difference with its place. */
+import { t } from '../../core/language.ts';
 import type { Comparison } from '../../core/observe/compare.ts';
 import type { Seconds } from '../../core/units.ts';
+import { wordName } from '../parts/word-names.ts';
 import css from './observe.module.css';
-import { MEASURES, sayDifference, sayFinding, sayIntervals, sayOutcomes, sayPlace } from './say.ts';
+import { measures, sayDifference, sayFinding, sayIntervals, sayOutcomes, sayPlace } from './say.ts';
 
 interface AgreementProps {
   readonly comparison: Comparison;
@@ -12,26 +14,28 @@ interface AgreementProps {
 
 export function Agreement({ comparison, onJump }: AgreementProps) {
   return (
-    <section className="stack" aria-label="Agreement">
+    <section className="stack" aria-label={t('Agreement')}>
       <p className={css.finding}>{sayFinding(comparison)}</p>
       <p>{sayOutcomes(comparison)}</p>
-      {comparison.outside === 0 ? null : <p>Not compared, because only one of you could see there: {comparison.outside}.</p>}
+      {comparison.outside === 0 ? null : (
+        <p>{t('Not compared, because only one of you could see there: {n}.', { n: comparison.outside })}</p>
+      )}
       <Differences {...{ comparison, onJump }} />
-      <h3>Every measure</h3>
+      <h3>{t('Every measure')}</h3>
       <Table comparison={comparison} />
       <p className="small soft">
-        {sayIntervals(comparison)} Under “all” a word counts only against the same word. The trade usually asks for 80 of 100 or
-        more, on a fifth to a third of all sessions.
+        {sayIntervals(comparison)} {t('Under “all” a word counts only against the same word.')}{' '}
+        {t('The trade usually asks for 80 of 100 or more, on a fifth to a third of all sessions.')}
       </p>
     </section>
   );
 }
 
 function Differences({ comparison: { disagreements }, onJump }: AgreementProps) {
-  if (disagreements.length === 0) return <p>No difference in any word.</p>;
+  if (disagreements.length === 0) return <p>{t('No difference in any word.')}</p>;
   return (
     <>
-      <h3>Where you differ, {disagreements.length}</h3>
+      <h3>{t('Where you differ, {n}', { n: disagreements.length })}</h3>
       <ol className={css.differences}>
         {disagreements.map((difference) => (
           <li key={`${difference.kind} ${difference.word} ${difference.atS}`}>
@@ -39,8 +43,12 @@ function Differences({ comparison: { disagreements }, onJump }: AgreementProps) 
               <span className={css.time}>{sayPlace(difference.atS)}</span> {sayDifference(difference)}
             </span>
             {onJump ? (
-              <button type="button" aria-label={`Look at ${sayPlace(difference.atS)}`} onClick={() => onJump(difference.atS)}>
-                Look
+              <button
+                type="button"
+                aria-label={t('Look at {place}', { place: sayPlace(difference.atS) })}
+                onClick={() => onJump(difference.atS)}
+              >
+                {t('Look#at a place in the film')}
               </button>
             ) : null}
           </li>
@@ -54,26 +62,26 @@ function Table({ comparison: { byWord, all } }: { comparison: Comparison }) {
   if (!all) return null;
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: on a phone the table is wider than the screen, and keys must move it
-    <section className={css.wrap} aria-label="Measures of agreement" tabIndex={0}>
+    <section className={css.wrap} aria-label={t('Measures of agreement')} tabIndex={0}>
       <table>
         <thead>
           <tr>
-            <th scope="col">Measure</th>
-            <th scope="col">all</th>
+            <th scope="col">{t('Measure')}</th>
+            <th scope="col">{t('all')}</th>
             {byWord.map(({ word }) => (
               <th key={word} scope="col">
-                {word}
+                {wordName(word)}
               </th>
             ))}
           </tr>
         </thead>
         <tbody>
-          {MEASURES.map(([name, say]) => (
+          {measures().map(([name, say]) => (
             <tr key={name}>
               <th scope="row">{name}</th>
               <td className={css.sum}>{say(all)}</td>
-              {byWord.map((measures) => (
-                <td key={measures.word}>{say(measures)}</td>
+              {byWord.map((ofWord) => (
+                <td key={ofWord.word}>{say(ofWord)}</td>
               ))}
             </tr>
           ))}

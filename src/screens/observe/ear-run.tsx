@@ -1,5 +1,6 @@
 /** Lets the app's own ear hear the recording: whose words, how far it is, and what came of it. */
 import { useEffect, useRef, useState } from 'react';
+import { t } from '../../core/language.ts';
 import { handlersIn } from '../../core/named.ts';
 import type { Observed } from '../../core/observe/observation.ts';
 import { sayLength } from '../../core/summary.ts';
@@ -37,10 +38,10 @@ export function EarRun({ file, handler, onHeard }: EarRunProps) {
   const taught = new Set(library.sounds.map((take) => take.handler));
   const offered = handlersIn(library, handler).filter(({ id }) => taught.has(id));
   const chosen = offered.some(({ id }) => id === whose) ? whose : offered[0]?.id;
-  if (chosen === undefined) return <p className="soft">Nobody has taught the ear a word yet, so it cannot score for you.</p>;
+  if (chosen === undefined)
+    return <p className="soft">{t('Nobody has taught the ear a word yet, so it cannot score for you.')}</p>;
   const start = async () => {
-    if (file.size > LARGEST_MB * 1e6)
-      return setRun({ kind: 'ended', says: `The file is larger than ${LARGEST_MB} MB. Save its sound alone, or cut it.` });
+    if (file.size > LARGEST_MB * 1e6) return setRun({ kind: 'ended', says: sayTooLarge() });
     wanted.current = true;
     setRun({ kind: 'hearing', untilS: 0, lengthS: 0 });
     const heard = await hearFile({
@@ -57,7 +58,7 @@ export function EarRun({ file, handler, onHeard }: EarRunProps) {
     <div className="stack">
       <div className="row">
         <label>
-          Listens for the words of{' '}
+          {t('Listens for the words of')}{' '}
           <select value={chosen} disabled={run.kind === 'hearing'} onChange={(event) => setWhose(event.target.value)}>
             {offered.map(({ id, name }) => (
               <option key={id} value={id}>
@@ -73,11 +74,11 @@ export function EarRun({ file, handler, onHeard }: EarRunProps) {
               wanted.current = false;
             }}
           >
-            Stop
+            {t('Stop')}
           </button>
         ) : (
           <button type="button" onClick={() => void start()}>
-            Let the ear listen
+            {t('Let the ear listen')}
           </button>
         )}
       </div>
@@ -86,12 +87,16 @@ export function EarRun({ file, handler, onHeard }: EarRunProps) {
   );
 }
 
+const sayTooLarge = (): string => t('The file is larger than {mb} MB. Save its sound alone, or cut it.', { mb: LARGEST_MB });
+
 function Progress({ run }: { run: Run }) {
   if (run.kind === 'idle') return null;
   if (run.kind === 'ended') return <p role="status">{run.says}</p>;
   return (
     <label className={css.details}>
-      {run.lengthS === 0 ? 'Reading the file…' : `Heard ${sayLength(run.untilS)} of ${sayLength(run.lengthS)}`}
+      {run.lengthS === 0
+        ? t('Reading the file…')
+        : t('Heard {until} of {length}', { until: sayLength(run.untilS), length: sayLength(run.lengthS) })}
       <br />
       <progress max={run.lengthS || 1} value={run.untilS} />
     </label>
@@ -101,14 +106,16 @@ function Progress({ run }: { run: Run }) {
 function sayHeard(heard: RecordingHeard): string {
   switch (heard.kind) {
     case 'heard':
-      return `It heard ${heard.words.length} words; ${heard.unsure} stretches were unsure and do not count.`;
+      return t('It heard {n} words; {unsure} stretches were unsure and do not count.', {
+        ...{ n: heard.words.length, unsure: heard.unsure },
+      });
     case 'no-sound':
-      return 'No sound that this browser can read is in this file.';
+      return t('No sound that this browser can read is in this file.');
     case 'not-taught':
-      return 'The takes of this handler are not enough to listen by. Teach more in the sound check.';
+      return t('The takes of this handler are not enough to listen by. Teach more in the sound check.');
     case 'stopped':
-      return 'Stopped. What was heard so far is not used.';
+      return t('Stopped. What was heard so far is not used.');
     case 'failed':
-      return `It could not be heard (${heard.what}).`;
+      return t('It could not be heard ({what}).', { what: heard.what });
   }
 }

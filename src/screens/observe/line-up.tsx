@@ -1,4 +1,5 @@
 /** How the recording's clock is laid on the session's: by the best fit, by the first hold, or by hand. */
+import { fixed, t } from '../../core/language.ts';
 import type { Alignment } from '../../core/observe/align.ts';
 import css from './observe.module.css';
 import type { LineUp as Wish } from './scoring.ts';
@@ -22,9 +23,9 @@ export function LineUp({ wish, found, onWish }: LineUpProps) {
   const offsetS = found?.offsetS ?? 0;
   const nudge = (byS: number) => onWish({ how: 'by-hand', offsetS: Math.round(10 * (offsetS + byS)) / 10 });
   return (
-    <section className="stack" aria-label="Lining up">
+    <section className="stack" aria-label={t('Lining up')}>
       <label>
-        Lined up by{' '}
+        {t('Lined up by')}{' '}
         <select
           value={wish.how}
           onChange={({ target: { value } }) =>
@@ -33,7 +34,7 @@ export function LineUp({ wish, found, onWish }: LineUpProps) {
         >
           {WAYS.map(([how, says]) => (
             <option key={how} value={how}>
-              {says}
+              {t(says)}
             </option>
           ))}
         </select>
@@ -41,15 +42,17 @@ export function LineUp({ wish, found, onWish }: LineUpProps) {
       {found ? (
         <div className={css.offset}>
           <span>{sayOffset(found)}</span>
-          <button type="button" aria-label={`${NUDGE_S} s earlier`} onClick={() => nudge(-NUDGE_S)}>
+          <button type="button" aria-label={t('{s} s earlier', { s: NUDGE_S })} onClick={() => nudge(-NUDGE_S)}>
             −
           </button>
-          <button type="button" aria-label={`${NUDGE_S} s later`} onClick={() => nudge(NUDGE_S)}>
+          <button type="button" aria-label={t('{s} s later', { s: NUDGE_S })} onClick={() => nudge(NUDGE_S)}>
             +
           </button>
         </div>
       ) : (
-        <p role="alert">You two have no such word in common. Line up by hand, or note a hold that the practice noted too.</p>
+        <p role="alert">
+          {t('You two have no such word in common. Line up by hand, or note a hold that the practice noted too.')}
+        </p>
       )}
     </section>
   );
@@ -59,8 +62,11 @@ export function LineUp({ wish, found, onWish }: LineUpProps) {
 const FEW_SHARE = 0.6;
 
 function sayOffset({ offsetS, met, first, second }: Alignment): string {
-  const size = `${Math.abs(offsetS).toFixed(1)} s`;
-  const side = offsetS < 0 ? `began ${size} before the session` : `began ${size} into the session`;
-  const few = met < FEW_SHARE * Math.max(first, second) ? ' Few words meet: is this the recording of this session?' : '';
-  return `The recording ${side}: ${met} words meet, of ${first} and ${second}.${few}`;
+  const counts = { s: fixed(Math.abs(offsetS), 1), met, first, second };
+  const said =
+    offsetS < 0
+      ? t('The recording began {s} s before the session: {met} words meet, of {first} and {second}.', counts)
+      : t('The recording began {s} s into the session: {met} words meet, of {first} and {second}.', counts);
+  const isFew = met < FEW_SHARE * Math.max(first, second);
+  return isFew ? `${said} ${t('Few words meet: is this the recording of this session?')}` : said;
 }

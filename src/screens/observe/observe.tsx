@@ -2,6 +2,7 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { Link } from 'wouter';
 import type { SessionState } from '../../core/fold.ts';
+import { t } from '../../core/language.ts';
 import { nameOf, withNames } from '../../core/named.ts';
 import { type Observation, type Observed, sessionWords } from '../../core/observe/observation.ts';
 import { settingsOf } from '../../core/settings.ts';
@@ -30,8 +31,8 @@ export function ObserveScreen({ sessionId }: { sessionId: string }) {
   if (!read.state || live)
     return (
       <div className="stack">
-        <h1>{live ? 'A session is running' : 'This session is not on this device'}</h1>
-        <Link href={live ? '/practice' : '/review'}>{live ? 'Finish it first' : 'All sessions'}</Link>
+        <h1>{live ? t('A session is running') : t('This session is not on this device')}</h1>
+        <Link href={live ? '/practice' : '/review'}>{live ? t('Finish it first') : t('All sessions')}</Link>
       </div>
     );
   return <Observe sessionId={sessionId} state={read.state} />;
@@ -60,11 +61,9 @@ function Observe({ sessionId, state }: { sessionId: string; state: SessionState 
   return (
     <div className="stack wide">
       <header className="stack">
-        <h1>
-          A second observer: {start.dogName}, {start.planTitle}
-        </h1>
+        <h1>{t('A second observer: {dog}, {plan}', { dog: start.dogName, plan: start.planTitle })}</h1>
         <p className="soft">{sayWhen(startedAt)}</p>
-        <p>Score the session again from a recording of it, without looking at what was noted in practice. Then compare.</p>
+        <p>{t('Score the session again from a recording of it, without looking at what was noted in practice. Then compare.')}</p>
       </header>
       <Saved saved={saved} onOpen={(each) => setHand((before) => ({ ...opened(each), file: before.file }))} />
       {hand.file ? (
@@ -76,7 +75,7 @@ function Observe({ sessionId, state }: { sessionId: string; state: SessionState 
         />
       )}
       <Compared {...{ hand, sessionId, state, video, change }} onHand={setHand} />
-      <Link href={`/review/${encodeURIComponent(sessionId)}`}>Back to the review</Link>
+      <Link href={`/review/${encodeURIComponent(sessionId)}`}>{t('Back to the review')}</Link>
     </div>
   );
 }
@@ -96,16 +95,18 @@ function Saved({ saved, onOpen }: { saved: readonly Observation[]; onOpen: (obse
   if (saved.length === 0) return null;
   return (
     <section className="stack">
-      <h2>Scored before</h2>
+      <h2>{t('Scored before')}</h2>
       <ul className={css.moments}>
         {saved.map((each) => (
           <li key={each.id}>
             <span>
-              {each.by === 'ear' ? 'The app’s ear' : nameOf(library.handlers, each.observer)}, {each.words.length} words from{' '}
-              {each.fileName}
+              {t('{observer}, {n} words from {file}', {
+                observer: each.by === 'ear' ? t('The app’s ear') : nameOf(library.handlers, each.observer),
+                ...{ n: each.words.length, file: each.fileName },
+              })}
             </span>
             <button type="button" onClick={() => onOpen(each)}>
-              Open
+              {t('Open')}
             </button>
           </li>
         ))}
@@ -128,23 +129,27 @@ function Scored({ hand, video, change, onHand, handler }: PartProps & { handler:
   const heard = (words: readonly Observed[], lengthS: number) =>
     onHand((before) => ({ ...before, id: null, lengthS, scoring: { ...NOTHING_SCORED, by: 'ear', words } }));
   return (
-    <section className="stack" aria-label="Scoring">
+    <section className="stack" aria-label={t('Scoring')}>
       <div className={css.player}>
         <Player file={hand.file} video={video} onLength={(lengthS) => onHand((before) => ({ ...before, lengthS }))} />
         <Pad {...{ video, onWord, onTakeBack }} />
       </div>
       <p className="soft">
-        Press at the beginning of each word, or when you see it. Being always a little late does no harm: it is taken out when the
-        two are lined up.
+        {t('Press at the beginning of each word, or when you see it.')}{' '}
+        {t('Being always a little late does no harm: it is taken out when the two are lined up.')}
       </p>
       <Noted
         {...{ words: hand.scoring.words, latest: hand.scoring.latest, onTakeBack, onJump: jumper(video) }}
         onStrike={(word) => change((scoring) => strike(scoring, word))}
       />
       <details className={css.details}>
-        <summary>Or let the app’s ear score the sound of it</summary>
+        <summary>{t('Or let the app’s ear score the sound of it')}</summary>
         {hand.scoring.words.length > 0 ? (
-          <p>It begins a scoring of its own: save yours first ({hand.scoring.words.length} noted), or it is replaced.</p>
+          <p>
+            {t('It begins a scoring of its own: save yours first ({n} noted), or it is replaced.', {
+              n: hand.scoring.words.length,
+            })}
+          </p>
         ) : null}
         <EarRun file={hand.file} handler={handler} onHeard={heard} />
       </details>
@@ -175,7 +180,7 @@ function Compared({ hand, sessionId, state, video, change, onHand }: PartProps &
   if (!scoring.compared)
     return (
       <button type="button" className="primary" onClick={() => change((before) => ({ ...before, compared: true }))}>
-        Compare
+        {t('Compare')}
       </button>
     );
   const session = { words: sessionWords(state), lengthS: state.latestS };
@@ -186,19 +191,19 @@ function Compared({ hand, sessionId, state, video, change, onHand }: PartProps &
     const { by, words } = scoring;
     await saveObservation({ id, sessionId, observer, by, fileName, lengthS, words, offsetS });
     onHand((before) => ({ ...before, id }));
-    setSaid('Saved beside the session. It changes nothing in it.');
+    setSaid(t('Saved beside the session. It changes nothing in it.'));
   };
   return (
     <section className="stack">
-      <h2>Practice and second observer</h2>
+      <h2>{t('Practice and second observer')}</h2>
       <LineUp wish={scoring.lineUp} found={found} onWish={(wish) => change((before) => ({ ...before, lineUp: wish }))} />
-      {found && !comparison ? <p role="alert">At this offset the recording shows nothing of the session.</p> : null}
+      {found && !comparison ? <p role="alert">{t('At this offset the recording shows nothing of the session.')}</p> : null}
       {found && comparison ? (
         <>
           <Agreement comparison={comparison} onJump={hand.file ? (atS) => jumper(video)(atS - found.offsetS) : null} />
           <div className="row">
             <button type="button" className="primary" onClick={() => void save(found.offsetS)}>
-              Save this scoring
+              {t('Save this scoring')}
             </button>
             <span role="status">{said}</span>
           </div>

@@ -2,18 +2,20 @@
 import { type RefObject, useEffect } from 'react';
 import type { RepWord } from '../../core/correction.ts';
 import { keysFor } from '../../core/key-bindings.ts';
+import { type Message, t } from '../../core/language.ts';
 import { isRepWord, type Observed } from '../../core/observe/observation.ts';
 import { settingsOf } from '../../core/settings.ts';
 import { useApp, useIntents } from '../app-context.tsx';
+import { wordName } from '../parts/word-names.ts';
 import css from './observe.module.css';
 import { sayPlace } from './say.ts';
 
-const BUTTONS: readonly (readonly [RepWord, string])[] = [
+const BUTTONS = [
   ['hold', 'Hold'],
   ['mark', 'Mark'],
   ['lifted', 'Lifted'],
   ['void', 'No trial'],
-];
+] as const satisfies readonly (readonly [RepWord, Message])[];
 
 interface PadProps {
   readonly video: RefObject<HTMLVideoElement | null>;
@@ -37,16 +39,18 @@ export function Pad({ video, onWord, onTakeBack }: PadProps) {
   }, [video, onWord, onTakeBack, watchKeys]);
   return (
     <fieldset className={css.pad}>
-      <legend className="hidden-but-read">Note a word at this moment</legend>
+      <legend className="hidden-but-read">{t('Note a word at this moment')}</legend>
       {BUTTONS.map(([word, title]) => (
         <button key={word} type="button" onClick={() => onWord({ word, atS: video.current?.currentTime ?? 0 })}>
-          <span>{title}</span>
+          <span>{t(title)}</span>
           <span className="small soft">{keysFor(keys, word).join(', ').toUpperCase()}</span>
         </button>
       ))}
     </fieldset>
   );
 }
+
+const sayWordAt = ({ word, atS }: Observed): string => t('{word} at {place}', { word: wordName(word), place: sayPlace(atS) });
 
 interface NotedProps {
   readonly words: readonly Observed[];
@@ -61,37 +65,37 @@ export function Noted({ words, latest, onStrike, onTakeBack, onJump }: NotedProp
     <>
       <div className="row">
         <p role="status">
-          {words.length === 0 ? 'Nothing noted yet.' : `${words.length} noted`}
-          {latest ? `; the latest: ${latest.word} at ${sayPlace(latest.atS)}` : ''}
+          {words.length === 0 ? t('Nothing noted yet.') : t('{n} noted', { n: words.length })}
+          {latest ? t('; the latest: {word}', { word: sayWordAt(latest) }) : ''}
         </p>
         {latest ? (
           <button type="button" onClick={onTakeBack}>
-            Undo
+            {t('Undo')}
           </button>
         ) : null}
       </div>
       {words.length === 0 ? null : (
         <details className={css.details}>
-          <summary>All that is noted, {words.length}</summary>
+          <summary>{t('All that is noted, {n}', { n: words.length })}</summary>
           <ol className={css.moments}>
             {words.map(({ word, atS }, nth) => (
               // biome-ignore lint/suspicious/noArrayIndexKey: two equal words at one moment are told apart by nothing else
               <li key={`${atS} ${word} ${nth}`}>
                 <span>
-                  <span className={css.time}>{sayPlace(atS)}</span> {word}
+                  <span className={css.time}>{sayPlace(atS)}</span> {wordName(word)}
                 </span>
                 <span className="row">
                   {onJump ? (
-                    <button type="button" aria-label={`Go to ${sayPlace(atS)}`} onClick={() => onJump(atS)}>
-                      Go there
+                    <button type="button" aria-label={t('Go to {place}', { place: sayPlace(atS) })} onClick={() => onJump(atS)}>
+                      {t('Go there')}
                     </button>
                   ) : null}
                   <button
                     type="button"
-                    aria-label={`Strike out ${word} at ${sayPlace(atS)}`}
+                    aria-label={t('Strike out {word}', { word: sayWordAt({ word, atS }) })}
                     onClick={() => onStrike(words[nth] as Observed)}
                   >
-                    Strike out
+                    {t('Strike out')}
                   </button>
                 </span>
               </li>

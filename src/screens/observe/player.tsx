@@ -1,5 +1,6 @@
 /** Takes a recording from the device and plays it here; nothing of it is copied or sent. */
 import { type DragEvent, type RefObject, useEffect, useState } from 'react';
+import { t } from '../../core/language.ts';
 import css from './observe.module.css';
 
 export function ChooseFile({ wanted, onFile }: { wanted: string | null; onFile: (file: File) => void }) {
@@ -12,7 +13,7 @@ export function ChooseFile({ wanted, onFile }: { wanted: string | null; onFile: 
   return (
     <section
       className={css.drop}
-      aria-label="The recording"
+      aria-label={t('The recording')}
       data-over={over}
       onDragOver={(event) => drag(event, true)}
       onDragLeave={(event) => drag(event, false)}
@@ -22,11 +23,13 @@ export function ChooseFile({ wanted, onFile }: { wanted: string | null; onFile: 
       }}
     >
       <label>
-        {wanted === null ? 'A video or a sound recording of this session' : `To look at the places again: ${wanted}`}
+        {wanted === null
+          ? t('A video or a sound recording of this session')
+          : t('To look at the places again: {file}', { file: wanted })}
         <br />
         <input type="file" accept="video/*,audio/*" onChange={(event) => take(event.target.files?.[0])} />
       </label>
-      <p className="small soft">Or drop it here. It plays on this device and goes nowhere.</p>
+      <p className="small soft">{t('Or drop it here. It plays on this device and goes nowhere.')}</p>
     </section>
   );
 }
@@ -47,7 +50,11 @@ export function Player({ file, video, onLength }: PlayerProps) {
     return () => URL.revokeObjectURL(made);
   }, [file]);
   if (broken)
-    return <p role="alert">This browser cannot play {file.name}. Save it as MP4, WebM, WAV or MP3, then choose it again.</p>;
+    return (
+      <p role="alert">
+        {t('This browser cannot play {file}. Save it as MP4, WebM, WAV or MP3, then choose it again.', { file: file.name })}
+      </p>
+    );
   return (
     // biome-ignore lint/a11y/useMediaCaption: the person who watches writes down what is said; there are no captions to show
     <video

@@ -1,27 +1,34 @@
 /** Draws days of practice and days of rest: a week a column, Monday on top. Practice is a filled square with its trials, rest a ring. */
 
 import { useId } from 'react';
+import { localeSpoken, t } from '../../core/language.ts';
 import type { CalendarDay, CalendarWeek } from '../../core/progress/calendar.ts';
 import { mondayOf, sayDay, sayDayShort } from '../../core/progress/day.ts';
+import { saySessions, sayTrialCount } from './counts.ts';
 import css from './ink.module.css';
 import { Item, type Walk } from './walk.tsx';
-import { count } from './words.ts';
 
 const CELL_PX = 26;
 const TOP_PX = 4;
 export const CALENDAR_HEIGHT_PX = TOP_PX + 7 * CELL_PX + 26;
-const WEEKDAYS = ['Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat', 'Sun'];
 
 export function calendarWidthPx(weeks: readonly CalendarWeek[]): number {
   return weeks.length * CELL_PX + 30;
 }
 
 export function CalendarAxis() {
-  return WEEKDAYS.map((name, nth) => (
+  return weekdays().map((name, nth) => (
     <text key={name} className={css.tick} x={52} y={TOP_PX + nth * CELL_PX + 18} textAnchor="end">
       {name}
     </text>
   ));
+}
+
+/** Monday first. */
+function weekdays(): readonly string[] {
+  const format = new Intl.DateTimeFormat(localeSpoken(), { weekday: 'short', timeZone: 'UTC' });
+  // 5 January 1970 was a Monday.
+  return Array.from({ length: 7 }, (_, nth) => format.format(Date.UTC(1970, 0, 5 + nth)));
 }
 
 interface CalendarPlotProps {
@@ -82,7 +89,7 @@ function DayShape({ day, yPx, hatch }: { day: CalendarDay; yPx: number; hatch: s
 }
 
 export function sayCalendarDay({ day, sessions, trials, isOutside }: CalendarDay): string {
-  if (isOutside) return `${sayDay(day)}: before your first session, or still ahead.`;
-  if (sessions === 0) return `${sayDay(day)}: a rest day.`;
-  return `${sayDay(day)}: ${count(sessions, 'session')}, ${count(trials, 'trial')}.`;
+  if (isOutside) return t('{day}: before your first session, or still ahead.', { day: sayDay(day) });
+  if (sessions === 0) return t('{day}: a rest day.', { day: sayDay(day) });
+  return `${sayDay(day)}: ${saySessions(sessions)}, ${sayTrialCount(trials)}.`;
 }

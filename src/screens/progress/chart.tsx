@@ -1,6 +1,7 @@
 /** The frame of every chart: a sentence of finding, the picture, what was picked, the same as a table, and the three files. */
 import { type ReactNode, type RefObject, useDeferredValue, useLayoutEffect, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
+import { t } from '../../core/language.ts';
 import css from './chart.module.css';
 import { SaveChart } from './save-chart.tsx';
 import { SheetTable } from './sheet-table.tsx';
@@ -61,15 +62,15 @@ export function Chart(props: ChartProps) {
         {told}
       </p>
       <details className={css.table}>
-        <summary className={css.summary}>
-          The same as a table, {sheet.rows.length === 1 ? '1 row' : `${sheet.rows.length} rows`}
-        </summary>
+        <summary className={css.summary}>{t('The same as a table, {rows}', { rows: sayRows(sheet.rows.length) })}</summary>
         <SheetTable sheet={sheet} caption={title} />
       </details>
       <SaveChart name={props.fileName} sheet={sheet} picture={drawn} />
     </section>
   );
 }
+
+const sayRows = (n: number): string => (n === 1 ? t('1 row') : t('{n} rows', { n }));
 
 interface PaperProps extends ChartProps {
   readonly box: RefObject<SVGSVGElement | null>;

@@ -1,5 +1,6 @@
 /** Sets the charts of progress up: each from one array, for the screen, for paper and for its table. */
 import { type ReactNode, useState } from 'react';
+import { t } from '../../core/language.ts';
 import { type CalendarWeek, countDays } from '../../core/progress/calendar.ts';
 import { type Point, trendOf } from '../../core/progress/series.ts';
 import type { HoldWeek } from '../../core/progress/weeks.ts';
@@ -22,15 +23,17 @@ export function KeptChart({ points, name }: { points: readonly Point[]; name: st
   const point = shown.find(({ id }) => id === picked);
   return (
     <Chart
-      title="Kept, session by session"
+      title={t('Kept, session by session')}
       finding={findKept(points, trendOf(points))}
-      reading="A dot is a session, its line the range that such counts fit (95 %). An open dot has fewer than 5 trials. Lines never cross a change or 14 days without practice."
+      reading={t(
+        'A dot is a session, its line the range that such counts fit (95 %). An open dot has fewer than 5 trials. Lines never cross a change or 14 days without practice.',
+      )}
       axis={<KeptAxis />}
       plot={<KeptPlot points={shown} medium="screen" walk={walk} />}
       widthPx={layoutSlots(shown, 'screen').widthPx}
       {...onPaper(shown, (points) => <KeptPlot points={points} medium="paper" />)}
       heightPx={KEPT_HEIGHT_PX}
-      told={point ? <ToldSession point={point} words={sayPoint(point)} /> : 'Pick a session to read it.'}
+      told={point ? <ToldSession point={point} words={sayPoint(point)} /> : t('Pick a session to read it.')}
       sheet={keptSheet(shown)}
       fileName={`${name}-kept`}
     >
@@ -48,15 +51,17 @@ export function RateChart({ points, name }: { points: readonly Point[]; name: st
   const point = shown.find(({ id }) => id === picked);
   return (
     <Chart
-      title="Reps a minute"
+      title={t('Reps a minute')}
       finding={findRate(timed)}
-      reading="Equal steps up are equal factors: from 1 to 2 is as far as from 5 to 10. Dots are kept, crosses lifted. In brackets: the range that such counts fit (95 %)."
+      reading={t(
+        'Equal steps up are equal factors: from 1 to 2 is as far as from 5 to 10. Dots are kept, crosses lifted. In brackets: the range that such counts fit (95 %).',
+      )}
       axis={<RateAxis points={shown} />}
       plot={<RatePlot points={shown} medium="screen" walk={walk} />}
       widthPx={layoutSlots(shown, 'screen').widthPx}
       {...onPaper(shown, (points) => <RatePlot points={points} scaledTo={shown} medium="paper" />)}
       heightPx={RATE_HEIGHT_PX}
-      told={point ? <ToldSession point={point} words={sayRates(point)} /> : 'Pick a session to read it.'}
+      told={point ? <ToldSession point={point} words={sayRates(point)} /> : t('Pick a session to read it.')}
       sheet={rateSheet(shown)}
       fileName={`${name}-rate`}
     >
@@ -81,7 +86,7 @@ function ToldSession({ point, words }: { point: Point; words: string }) {
   if (point.id.startsWith('invented-')) return words;
   return (
     <>
-      {words} <a href={`#/review/${encodeURIComponent(point.id)}`}>Its review</a>
+      {words} <a href={`#/review/${encodeURIComponent(point.id)}`}>{t('Its review')}</a>
     </>
   );
 }
@@ -96,15 +101,17 @@ export function HoldChart({ weeks, name }: { weeks: readonly HoldWeek[]; name: s
   const week = weeks.find((one) => one.week === picked);
   return (
     <Chart
-      title="How long the head stays down"
+      title={t('How long the head stays down')}
       finding={findHolds(weeks)}
-      reading="Up: the share of holds that last longer. A marker ends the looking, not the hold (small ticks), so the curve falls at lifts only. The latest week is the solid line."
+      reading={t(
+        'Up: the share of holds that last longer. A marker ends the looking, not the hold (small ticks), so the curve falls at lifts only. The latest week is the solid line.',
+      )}
       axis={<HoldAxis />}
       plot={<HoldPlot weeks={weeks} medium="screen" walk={walk} />}
       widthPx={holdWidthPx('screen')}
       paper={{ plot: <HoldPlot weeks={weeks} medium="paper" />, widthPx: holdWidthPx('paper') }}
       heightPx={HOLD_HEIGHT_PX}
-      told={week ? sayHoldWeek(week) : 'Pick a week to read it.'}
+      told={week ? sayHoldWeek(week) : t('Pick a week to read it.')}
       sheet={holdSheet(weeks)}
       fileName={`${name}-holds`}
     />
@@ -122,15 +129,17 @@ export function CalendarChart({ weeks, name }: { weeks: readonly CalendarWeek[];
   const day = days.find((one) => one.day === picked);
   return (
     <Chart
-      title="Practice and rest"
+      title={t('Practice and rest')}
       finding={findDays(countDays(weeks))}
-      reading="A filled square is a day of practice with its trials, a ring a rest day. Dogs learn well with rest between: one or two sessions a week beat daily ones (44 Beagles; Meyer & Ladewig 2008, Demant et al. 2011)."
+      reading={t(
+        'A filled square is a day of practice with its trials, a ring a rest day. Dogs learn well with rest between: one or two sessions a week beat daily ones (44 Beagles; Meyer & Ladewig 2008, Demant et al. 2011).',
+      )}
       axis={<CalendarAxis />}
       plot={<CalendarPlot weeks={weeks} walk={walk} />}
       widthPx={calendarWidthPx(weeks)}
       paper={{ plot: <CalendarPlot weeks={weeks} hatched />, widthPx: calendarWidthPx(weeks) }}
       heightPx={CALENDAR_HEIGHT_PX}
-      told={day ? sayCalendarDay(day) : 'Pick a day to read it.'}
+      told={day ? sayCalendarDay(day) : t('Pick a day to read it.')}
       sheet={calendarSheet(weeks)}
       fileName={`${name}-days`}
     />

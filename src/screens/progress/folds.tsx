@@ -1,5 +1,6 @@
 /** Folds the chosen sessions into everything the screen shows. One reading of each array; charts and tables share it. */
 import { type ReactNode, useMemo } from 'react';
+import { t } from '../../core/language.ts';
 import { calendarOf } from '../../core/progress/calendar.ts';
 import { ANY, type Choice, choose } from '../../core/progress/choice.ts';
 import type { Day } from '../../core/progress/day.ts';
@@ -52,12 +53,12 @@ export function Folds({ children, dogName, ...asked }: FoldsProps) {
   return (
     <>
       {next ? (
-        <section className={css.next} aria-label="The next best thing">
+        <section className={css.next} aria-label={t('The next best thing')}>
           <p className={css.first}>{sayNext(next)}</p>
           {sayHow(next) ? <p>{sayHow(next)}</p> : null}
           {due.length > 0 ? (
             <>
-              <h2>Due for a check</h2>
+              <h2>{t('Due for a check')}</h2>
               <ul>
                 {due.map((one) => (
                   <li key={one.stepId}>{sayDue(one)}</li>
@@ -73,7 +74,11 @@ export function Folds({ children, dogName, ...asked }: FoldsProps) {
       <KeptChart points={points} name={name} />
       <HoldChart weeks={weeks} name={name} />
       <RateChart points={points} name={name} />
-      {grid ? <PlacesAndPeople grid={grid} name={`${name}-places`} /> : <p>Choose one plan to see its places and people.</p>}
+      {grid ? (
+        <PlacesAndPeople grid={grid} name={`${name}-places`} />
+      ) : (
+        <p>{t('Choose one plan to see its places and people.')}</p>
+      )}
       <CalendarChart weeks={calendar} name={name} />
     </>
   );
@@ -85,6 +90,6 @@ function fileNameOf(dogName: string): string {
     dogName
       .normalize('NFC')
       .replaceAll(/[^\p{L}\p{N}]+/gu, '-')
-      .replaceAll(/^-+|-+$/g, '') || 'dog'
+      .replaceAll(/^-+|-+$/g, '') || t('dog#in the name of a file')
   );
 }

@@ -1,5 +1,6 @@
 /** The grid of places and people: a table that is its own picture. Shapes say it, words repeat it. */
 import { useId } from 'react';
+import { t } from '../../core/language.ts';
 import type { Cell, Grid, GridRow } from '../../core/progress/mastery.ts';
 import css from './grid.module.css';
 import { SaveChart } from './save-chart.tsx';
@@ -10,15 +11,15 @@ export function PlacesAndPeople({ grid, name }: { grid: Grid; name: string }) {
   const title = useId();
   return (
     <section className={css.part} aria-labelledby={title}>
-      <h2 id={title}>Places and people</h2>
+      <h2 id={title}>{t('Places and people')}</h2>
       <p>{findGrid(grid)}</p>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what is scrolled must be reached by keys. */}
-      <section className={css.scroll} tabIndex={0} aria-label="Steps by places and people">
+      <section className={css.scroll} tabIndex={0} aria-label={t('Steps by places and people')}>
         <table className={css.grid}>
-          <caption className="hidden-but-read">Where and with whom each step was tried, and where it is kept</caption>
+          <caption className="hidden-but-read">{t('Where and with whom each step was tried, and where it is kept')}</caption>
           <thead>
             <tr>
-              <th scope="col">step</th>
+              <th scope="col">{t('step')}</th>
               {grid.columns.map(({ place, handler }) => (
                 <th key={`${place}\n${handler}`} scope="col" className={css.column}>
                   {placeName(place)}
@@ -35,20 +36,20 @@ export function PlacesAndPeople({ grid, name }: { grid: Grid; name: string }) {
           </tbody>
         </table>
       </section>
-      <ul className={css.key} aria-label="How to read the grid">
+      <ul className={css.key} aria-label={t('How to read the grid')}>
         <li>
-          <Shape kind="met" /> 9 in 10 in the latest session there
+          <Shape kind="met" /> {t('9 in 10 in the latest session there')}
         </li>
         <li>
-          <Shape kind="tried" /> tried
+          <Shape kind="tried" /> {t('tried')}
         </li>
         <li>
-          <Shape kind="never" /> never tried
+          <Shape kind="never" /> {t('never tried')}
         </li>
       </ul>
       <p className="soft small">
-        Kept for good: 9 in 10 in three sessions running, on two days at least, and once in another place. A session with fewer
-        than 5 trials on the step proves nothing either way.
+        {t('Kept for good: 9 in 10 in three sessions running, on two days at least, and once in another place.')}{' '}
+        {t('A session with fewer than 5 trials on the step proves nothing either way.')}
       </p>
       <SaveChart name={name} sheet={gridSheet(grid)} />
     </section>
@@ -101,8 +102,9 @@ function Shape({ kind }: { kind: ShapeKind }) {
 }
 
 export function findGrid({ rows, columns }: Grid): string {
-  if (columns.length === 0) return 'Nothing was tried yet.';
+  if (columns.length === 0) return t('Nothing was tried yet.');
   const good = rows.filter(({ standing }) => standing.kind === 'kept-for-good').length;
   const never = rows.flatMap(({ cells }) => cells).filter(({ kind }) => kind === 'never').length;
-  return `${good} of ${rows.length} steps kept for good. ${never} of ${rows.length * columns.length} squares were never tried.`;
+  const [of, squares] = [rows.length, rows.length * columns.length];
+  return t('{good} of {of} steps kept for good. {never} of {squares} squares were never tried.', { good, of, never, squares });
 }

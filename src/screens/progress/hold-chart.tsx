@@ -1,12 +1,15 @@
 /** Draws how long heads stay down, week by week: a step down at each lift, a tick at each mark, where the looking ended. */
 import { scaleLinear } from 'd3-scale';
 import { curveStepAfter, line } from 'd3-shape';
+import { t } from '../../core/language.ts';
 import type { HoldWeek } from '../../core/progress/weeks.ts';
 import { survivalAt } from '../../core/statistics/hold-time.ts';
+import { capital } from '../../core/summary.ts';
+import { sayHolds, sayLifts, saySessions } from './counts.ts';
 import css from './ink.module.css';
 import type { Medium } from './slots.ts';
 import { Item, type Walk } from './walk.tsx';
-import { count, sayMedian, sayWeek } from './words.ts';
+import { sayMedian, sayWeek } from './words.ts';
 
 /** On the screen it fits a phone whole: a curve that begins out of sight tells nothing. */
 const PLOT_PX: Readonly<Record<Medium, number>> = { screen: 192, paper: 420 };
@@ -42,7 +45,7 @@ interface HoldPlotProps {
 export function HoldAxis() {
   return SHARES.map(([share, text]) => (
     <text key={text} className={css.tick} x={52} y={yOf(share) + 5} textAnchor="end">
-      {text}
+      {t(text)}
     </text>
   ));
 }
@@ -60,7 +63,7 @@ export function HoldPlot({ weeks, medium, walk }: HoldPlotProps) {
       ))}
       {x.ticks(plotPx / 80).map((s) => (
         <text key={s} className={css.tick} x={xOf(s)} y={HOLD_HEIGHT_PX - 8} textAnchor={s === 0 ? 'start' : 'middle'}>
-          {s} s
+          {t('{n} s', { n: s })}
         </text>
       ))}
       {weeks.map((week, nth) => (
@@ -127,7 +130,8 @@ function namesOf(weeks: readonly HoldWeek[]): readonly number[] {
 }
 
 export function sayHoldWeek(week: HoldWeek): string {
-  const { holds, lifts, sessions } = week;
-  const name = sayWeek(week);
-  return `${name[0]?.toUpperCase()}${name.slice(1)}: ${count(holds, 'hold')} in ${count(sessions, 'session')}, ${count(lifts, 'lift')}. Median ${sayMedian(week)}.`;
+  return t('{week}: {holds} in {sessions}, {lifts}. Median {median}.', {
+    ...{ week: capital(sayWeek(week)), holds: sayHolds(week.holds), sessions: saySessions(week.sessions) },
+    ...{ lifts: sayLifts(week.lifts), median: sayMedian(week) },
+  });
 }

@@ -1,5 +1,6 @@
 /** Draws kept of trials, session by session: dots with their intervals, joined only where nothing changed. */
 import { scaleLinear } from 'd3-scale';
+import { t } from '../../core/language.ts';
 import type { Point } from '../../core/progress/series.ts';
 import css from './ink.module.css';
 import { Dates, PhaseLines } from './phase-lines.tsx';
@@ -26,7 +27,7 @@ const TICKS = [
 export function KeptAxis() {
   return TICKS.map(([share, text]) => (
     <text key={text} className={css.tick} x={52} y={yOf(share) + (share === 1 ? 1 : 6)} textAnchor="end">
-      {text}
+      {t(text)}
     </text>
   ));
 }

@@ -1,5 +1,6 @@
 /** Shows so many sessions at a time: more would be dust on a phone, and slow. The newest first. */
 import { useState } from 'react';
+import { t } from '../../core/language.ts';
 import type { Point } from '../../core/progress/series.ts';
 
 /** As many as fit on a printed page. */
@@ -27,13 +28,13 @@ export function Pages({ pages: { shown, total, page, last, go } }: { pages: Page
   return (
     <div className="row">
       <button type="button" disabled={page === last} onClick={() => go(page + 1)}>
-        Earlier
+        {t('Earlier')}
       </button>
       <button type="button" disabled={page === 0} onClick={() => go(page - 1)}>
-        Later
+        {t('Later')}
       </button>
       <span className="soft small">
-        Sessions {shown[0]?.n} to {shown.at(-1)?.n} of {total}
+        {t('Sessions {from} to {to} of {of}', { from: shown[0]?.n ?? 0, to: shown.at(-1)?.n ?? 0, of: total })}
       </span>
     </div>
   );

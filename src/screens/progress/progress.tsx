@@ -1,6 +1,7 @@
 /** Progress over many sessions of a dog: the next thing to try, then the charts. */
 import { useEffect, useMemo, useState } from 'react';
 import { Link } from 'wouter';
+import { t } from '../../core/language.ts';
 import type { SessionDigest } from '../../core/progress/digest.ts';
 import type { Progress } from '../../session/progress.ts';
 import { useApp, useIntents } from '../app-context.tsx';
@@ -12,19 +13,20 @@ import { Choices, dogsIn, useScope } from './scope.tsx';
 
 export function ProgressScreen() {
   const progress = useProgress();
-  if (!progress) return <h1 aria-busy="true">Progress</h1>;
+  if (!progress) return <h1 aria-busy="true">{t('Progress')}</h1>;
   return (
     <article className={css.progress}>
-      <h1>Progress</h1>
-      {progress.unread > 0 ? (
-        <p>
-          {progress.unread} {progress.unread === 1 ? 'session cannot' : 'sessions cannot'} be read and{' '}
-          {progress.unread === 1 ? 'is' : 'are'} not counted here. Nothing of {progress.unread === 1 ? 'it' : 'them'} was deleted.
-        </p>
-      ) : null}
+      <h1>{t('Progress')}</h1>
+      {progress.unread > 0 ? <p>{sayUnread(progress.unread)}</p> : null}
       {progress.digests.length === 0 ? <EmptyProgress /> : <OfDog progress={progress} />}
     </article>
   );
+}
+
+function sayUnread(n: number): string {
+  return n === 1
+    ? t('1 session cannot be read and is not counted here. Nothing of it was deleted.')
+    : t('{n} sessions cannot be read and are not counted here. Nothing of them was deleted.', { n });
 }
 
 /** Asked for anew whenever the list of sessions changes. */
@@ -55,7 +57,7 @@ function OfDog({ progress }: { progress: Progress }) {
     <>
       {dogs.length > 1 ? (
         <label>
-          Dog{' '}
+          {t('Dog')}{' '}
           <select value={dog.id} onChange={(event) => setDogId(event.target.value)}>
             {dogs.map(({ id, name }) => (
               <option key={id} value={id}>
@@ -80,10 +82,10 @@ function Scoped({ digests, today, dogName }: { digests: readonly SessionDigest[]
       <Folds key={JSON.stringify(scope.choice)} {...{ digests, today, ladder, dogName }} choice={scope.choice}>
         <div className="row">
           <Link href="/" className="button primary">
-            To practise
+            {t('To practise')}
           </Link>
           <Link href="/compare" className="button">
-            Compare two
+            {t('Compare two')}
           </Link>
         </div>
       </Folds>

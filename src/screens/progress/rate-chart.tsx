@@ -3,6 +3,7 @@
  * (Standard celeration, R: dots are correct, crosses errors.) What did not happen lies under the scale, on a line of its own.
  */
 import { scaleLog } from 'd3-scale';
+import { fixed, localeSpoken, t } from '../../core/language.ts';
 import type { Point } from '../../core/progress/series.ts';
 import css from './ink.module.css';
 import { Dates, PhaseLines } from './phase-lines.tsx';
@@ -48,11 +49,11 @@ export function RateAxis({ points }: { points: readonly Point[] }) {
     <>
       {stops.map((stop) => (
         <text key={stop} className={css.tick} x={52} y={yOf(stop) + 5} textAnchor="end">
-          {stop}
+          {stop.toLocaleString(localeSpoken())}
         </text>
       ))}
       <text className={css.tick} x={52} y={NEVER_Y_PX + 5} textAnchor="end">
-        none
+        {t('none')}
       </text>
     </>
   );
@@ -102,5 +103,6 @@ function Marks({ point: { perMinute }, xPx, yOf }: { point: Point; xPx: number; 
 export function sayRates(point: Point): string {
   const { perMinute } = point;
   if (!perMinute) return sayPoint(point);
-  return `${sayPoint(point)} ${perMinute.kept.toFixed(1)} kept and ${perMinute.lifted.toFixed(1)} lifted a minute.`;
+  const [kept, lifted] = [fixed(perMinute.kept, 1), fixed(perMinute.lifted, 1)];
+  return `${sayPoint(point)} ${t('{kept} kept and {lifted} lifted a minute.', { kept, lifted })}`;
 }

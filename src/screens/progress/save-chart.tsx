@@ -1,4 +1,5 @@
 /** Hands a chart out as a picture (SVG or PNG, always on light paper) or as its rows (CSV). */
+import { t } from '../../core/language.ts';
 import { csvOf } from '../../core/progress/csv.ts';
 import { useIntents } from '../app-context.tsx';
 import { saveFile } from '../parts/save-file.ts';
@@ -29,7 +30,7 @@ export function SaveChart({ name, sheet, picture }: SaveChartProps) {
   };
   return (
     <div className="row" data-save>
-      <span className="soft small">Save as</span>
+      <span className="soft small">{t('Save as')}</span>
       {picture ? (
         <>
           <button type="button" onClick={withPicture((svg) => save('svg', svgText(svg), 'image/svg+xml'))}>

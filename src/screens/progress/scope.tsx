@@ -1,6 +1,7 @@
 /** Lets the handler choose what progress is asked of: a plan, a body area or a step, a place, a person. */
 import { useState } from 'react';
 import type { Dog } from '../../core/event.ts';
+import { type Message, t } from '../../core/language.ts';
 import { BODY_AREAS, type BodyArea } from '../../core/plan.ts';
 import { ANY, type Choice, valuesOf } from '../../core/progress/choice.ts';
 import type { SessionDigest } from '../../core/progress/digest.ts';
@@ -10,7 +11,7 @@ import { personName, placeName } from './words.ts';
 /** Dogs that have sessions; the one practised with last comes first. */
 export function dogsIn(digests: readonly SessionDigest[], dogs: readonly Dog[]): readonly { id: string; name: string }[] {
   const newestFirst = digests.toSorted((a, b) => b.atMs - a.atMs);
-  const name = (id: string) => dogs.find((dog) => dog.id === id)?.name ?? 'A dog that is not on this device';
+  const name = (id: string) => dogs.find((dog) => dog.id === id)?.name ?? t('A dog that is not on this device');
   return valuesOf(newestFirst, ({ dogId }) => dogId).map((id) => ({ id, name: name(id) }));
 }
 
@@ -45,24 +46,24 @@ export function Choices({ digests, ladder, scope: { choice, set } }: ChoicesProp
     <div className={css.choices}>
       {plans.size > 1 ? (
         <Pick
-          label="Plan"
-          all="all plans"
+          label={t('Plan')}
+          all={t('all plans')}
           value={choice.planId}
           options={[...plans]}
           onPick={(planId) => set({ planId, stepId: null, area: null, place: null, handler: null })}
         />
       ) : null}
       <Pick
-        label="What"
-        all="all steps"
+        label={t('What')}
+        all={t('all steps')}
         value={whatOf(choice)}
         options={whatOptions(ofPlan, ladder, choice.planId)}
         onPick={(value) => set(partOf(value))}
       />
       {places.length > 1 ? (
         <Pick
-          label="Where"
-          all="everywhere"
+          label={t('Where')}
+          all={t('everywhere')}
           value={choice.place}
           options={places.map((place) => [place, placeName(place)])}
           onPick={(place) => set({ place })}
@@ -70,8 +71,8 @@ export function Choices({ digests, ladder, scope: { choice, set } }: ChoicesProp
       ) : null}
       {people.length > 1 ? (
         <Pick
-          label="With"
-          all="everybody"
+          label={t('With')}
+          all={t('everybody')}
           value={choice.handler}
           options={people.map((handler) => [handler, personName(handler)])}
           onPick={(handler) => set({ handler })}
@@ -117,7 +118,17 @@ interface PickProps {
   readonly onPick: (value: string | null) => void;
 }
 
-const nameArea = (area: BodyArea): string => area.replaceAll('-', ' ');
+const nameArea = (area: BodyArea): string => t(AREAS[area]);
+
+const AREAS = {
+  position: 'position',
+  ears: 'ears',
+  eyes: 'eyes',
+  mouth: 'mouth',
+  paws: 'paws',
+  'collar-and-neck': 'collar and neck',
+  'coat-and-tail': 'coat and tail',
+} as const satisfies Readonly<Record<BodyArea, Message>>;
 
 /** No place and no plan is called this. */
 const ALL = '\u0000';

@@ -11,7 +11,7 @@ export function Notes({ session: { state, notes, voidReasons } }: { session: Cor
     const texts = [reason && t('No trial: {reason}', { reason }), note].filter((text) => text !== undefined && text !== '');
     return texts.map((text) => ({ of: t('rep {n}', { n }), text: text as string }));
   });
-  const written = whole ? [{ of: t('session#a note on it'), text: whole }, ...single] : single;
+  const written = whole ? [{ of: t('session'), text: whole }, ...single] : single;
   if (written.length === 0) return null;
   return (
     <section className={css.calls}>

@@ -36,7 +36,6 @@ export const GERMAN_COMPARE = {
   'All of progress': 'Der ganze Verlauf',
   'Two sessions with trials can be held against each other. Practise a second one, in another place or with another person.':
     'Zwei Einheiten mit Versuchen lassen sich vergleichen. Übe eine zweite, an einem anderen Ort oder mit einem anderen Menschen.',
-  Practise: 'Üben',
   'A is one session in a garden, B four in a bathroom.': 'A ist eine Einheit in einem Garten, B vier in einem Badezimmer.',
   'What to compare': 'Was verglichen wird',
   'two sessions': 'zwei Einheiten',

@@ -79,11 +79,11 @@ export const GERMAN_CORE = {
   'Lifts keep coming at {place}. A change like this can be pain: stop handling this place and ask your veterinarian.':
     'Immer wieder abgehoben, wenn es um {place} geht. So eine Veränderung kann Schmerz sein: Fass dort nicht mehr hin und frag deine Tierarztpraxis.',
 
-  'The first session begins on the first step.': 'Die erste Sitzung beginnt auf der ersten Stufe.',
+  'The first session begins on the first step.': 'Die erste Einheit beginnt auf der ersten Stufe.',
   'You go on from the step you reached.': 'Du machst auf der Stufe weiter, die du erreicht hast.',
-  'The session ended on a lift, so one step lower.': 'Die Sitzung endete mit einem Abheben, darum eine Stufe tiefer.',
+  'The session ended on a lift, so one step lower.': 'Die Einheit endete mit einem Abheben, darum eine Stufe tiefer.',
   'The session ended on a lift, and there is no easier step: ask for less of it, or put an easier step into the plan.':
-    'Die Sitzung endete mit einem Abheben, und es gibt keine leichtere Stufe: Verlang weniger davon, oder nimm eine leichtere Stufe in den Plan auf.',
+    'Die Einheit endete mit einem Abheben, und es gibt keine leichtere Stufe: Verlang weniger davon, oder nimm eine leichtere Stufe in den Plan auf.',
   '{n} days without practice, so lower.': '{n} Tage ohne Training, darum tiefer.',
 
   'Hold {n} s': 'Halten {n} s',

@@ -34,9 +34,6 @@ export const GERMAN_OBSERVE = {
     'Dieser Browser kann {file} nicht abspielen. Speichere es als MP4, WebM, WAV oder MP3 und wähle es noch einmal.',
 
   // Noting.
-  Hold: 'Halten',
-  Mark: 'Marker',
-  Lifted: 'Abgehoben',
   'No trial': 'Zählt nicht',
   'Note a word at this moment': 'Ein Wort zu diesem Moment notieren',
   'Nothing noted yet.': 'Noch nichts notiert.',
@@ -54,7 +51,6 @@ export const GERMAN_OBSERVE = {
     'Noch niemand hat dem Ohr ein Wort beigebracht, also kann es nicht für dich auswerten.',
   'The file is larger than {mb} MB. Save its sound alone, or cut it.':
     'Die Datei ist größer als {mb} MB. Speichere nur ihren Ton, oder kürze sie.',
-  'Listens for the words of': 'Hört auf die Wörter von',
   Stop: 'Anhalten',
   'Let the ear listen': 'Das Ohr hören lassen',
   'Reading the file…': 'Die Datei wird gelesen …',

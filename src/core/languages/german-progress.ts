@@ -3,8 +3,6 @@ export const GERMAN_PROGRESS = {
   // How many.
   '1 trial': '1 Versuch',
   '{n} trials': '{n} Versuche',
-  '1 session': '1 Einheit',
-  '{n} sessions': '{n} Einheiten',
   '1 hold': '1-mal gehalten',
   '{n} holds': '{n}-mal gehalten',
   '1 lift': '1-mal abgehoben',
@@ -13,7 +11,6 @@ export const GERMAN_PROGRESS = {
   '{n} places': '{n} Orte',
   '1 row': '1 Zeile',
   '{n} rows': '{n} Zeilen',
-  '{n} s': '{n} s',
   '{kept} of {of}': '{kept} von {of}',
   '{value} ({lower} to {upper})': '{value} ({lower} bis {upper})',
 
@@ -110,7 +107,6 @@ export const GERMAN_PROGRESS = {
     'Nach deiner ersten Einheit zeigt diese Seite, was dein Hund hält, wo und mit wem, und was als Nächstes dran ist.',
   'Invented, to show how it is read': 'Erfunden, um zu zeigen, wie man es liest',
   'twelve sessions of a dog that learns to lie flat.': 'zwölf Einheiten eines Hundes, der flach liegen lernt.',
-  invented: 'erfunden',
   'Lie flat {n} s': 'Flach liegen {n} s',
   'File one claw': 'Eine Kralle feilen',
   bathroom: 'Badezimmer',
@@ -119,7 +115,6 @@ export const GERMAN_PROGRESS = {
   you: 'Halterin',
   'a friend': 'Freundin',
   Earlier: 'Früher',
-  Later: 'Später',
   'Sessions {from} to {to} of {of}': 'Einheiten {from} bis {to} von {of}',
 
   // What is asked about.
@@ -128,17 +123,10 @@ export const GERMAN_PROGRESS = {
   'all plans': 'alle Pläne',
   What: 'Was',
   'all steps': 'alle Stufen',
-  Where: 'Wo',
   everywhere: 'überall',
   With: 'Mit',
   everybody: 'allen',
   position: 'Position',
-  ears: 'Ohren',
-  eyes: 'Augen',
-  mouth: 'Maul',
-  paws: 'Pfoten',
-  'collar and neck': 'Halsband und Hals',
-  'coat and tail': 'Fell und Rute',
 
   // The charts.
   none: 'keine',

@@ -2,6 +2,7 @@
 import type { Call } from './call.ts';
 import type { Correction } from './correction.ts';
 import type { ExamPlan } from './exam/exam.ts';
+import type { HomeworkGiven, HomeworkReceived, HomeworkReturned } from './handover/homework.ts';
 import type { KeyBindings } from './key-bindings.ts';
 import type { LanguageTag } from './language.ts';
 import type { Limits } from './limits.ts';
@@ -92,6 +93,8 @@ export interface Dog {
   readonly treatsPerSession?: number;
   /** Put away: shown apart, and nothing of it is deleted. */
   readonly archived?: boolean;
+  /** Whose dog it is, where it is not the handler's own: it stands on the desk. */
+  readonly owner?: string;
 }
 
 /**
@@ -169,6 +172,9 @@ export type LibraryEvent =
   | Stored<'sound-taught', TaughtSound>
   | Stored<'take-learned', LearnedTake>
   | Stored<'sound-removed', { readonly of: string }>
+  | Stored<'homework-given', HomeworkGiven>
+  | Stored<'homework-received', HomeworkReceived>
+  | Stored<'homework-returned', HomeworkReturned>
   | Stored<'settings-saved', Settings>
   /** A copy of everything was handed out; this comes after it and is not in it. */
   | Stored<'copy-saved', CopySaved>;

@@ -1,6 +1,7 @@
 /** Folds what outlives sessions (dogs, plans, taught words, settings) into what stands now, and says in which order any events count. */
 import type { Dog, LearnedTake, LibraryEvent, Named, Settings, StoredEvent, TaughtSound } from './event.ts';
 import type { ExamPlan } from './exam/exam.ts';
+import type { HomeworkGiven, HomeworkReceived, HomeworkReturned } from './handover/homework.ts';
 import type { Observation } from './observe/observation.ts';
 import type { Plan } from './plan.ts';
 import type { IsoTime } from './units.ts';
@@ -21,6 +22,13 @@ export interface Copy {
   readonly seq: number;
 }
 
+/** Every sending of homework, in the order written: what this device gave, what it accepted, and what it handed back. */
+export interface HomeworkBook {
+  readonly given: readonly HomeworkGiven[];
+  readonly received: readonly HomeworkReceived[];
+  readonly returned: readonly HomeworkReturned[];
+}
+
 export interface Library {
   /** In the order in which each was first saved. */
   readonly dogs: readonly Dog[];
@@ -36,6 +44,7 @@ export interface Library {
   readonly sounds: readonly Take[];
   /** What corrections taught and nobody took back, oldest first. */
   readonly learned: readonly Learnt[];
+  readonly homework: HomeworkBook;
   /** null: never saved on any device. */
   readonly settings: Settings | null;
   /** The latest copy of everything that each device handed out, by device. */
@@ -61,6 +70,7 @@ export function foldLibrary(events: readonly LibraryEvent[]): Library {
   const sounds = new Map<string, Take>();
   const learned = new Map<string, Learnt>();
   const copies = new Map<string, Copy>();
+  const homework = bookOf(ordered);
   let settings: Settings | null = null;
   for (const { type, body, id, device, seq, at } of ordered) {
     if (type === 'dog-saved') dogs.set(body.id, body);
@@ -82,7 +92,15 @@ export function foldLibrary(events: readonly LibraryEvent[]): Library {
   }
   const values = { dogs: [...dogs.values()], plans: [...plans.values()], sounds: [...sounds.values()] };
   const named = { handlers: [...handlers.values()], places: [...places.values()], observations: [...observations.values()] };
-  return { ...values, ...named, exams: [...exams.values()], learned: [...learned.values()], settings, copies };
+  return { ...values, ...named, exams: [...exams.values()], learned: [...learned.values()], homework, settings, copies };
+}
+
+function bookOf(ordered: readonly LibraryEvent[]): HomeworkBook {
+  return {
+    given: ordered.flatMap(({ type, body }) => (type === 'homework-given' ? [body] : [])),
+    received: ordered.flatMap(({ type, body }) => (type === 'homework-received' ? [body] : [])),
+    returned: ordered.flatMap(({ type, body }) => (type === 'homework-returned' ? [body] : [])),
+  };
 }
 
 /**

@@ -50,7 +50,7 @@ function beyond(path: string, what: keyof typeof IMPORT_LIMITS, got: unknown): D
 }
 
 /** Counts brackets outside of text, before the parser does. */
-function isTooDeep(text: string): boolean {
+export function isTooDeep(text: string): boolean {
   let depth = 0;
   let inText = false;
   for (let at = 0; at < text.length; at++) {

@@ -13,6 +13,7 @@ import {
   type StoredEvent,
 } from '../core/event.ts';
 import { type ExamItem, type ExamPlan, isIsoDate, MOST_ITEMS, MOST_LETTERS } from '../core/exam/exam.ts';
+import { HOMEWORK_BOUNDS, type Homework } from '../core/handover/homework.ts';
 import { BODY_AREAS, type BodyArea, type HandlingStep, indexOfStep, type Plan, type Step } from '../core/plan.ts';
 import { isStoredRule, type StoredRule } from '../core/rule.ts';
 import type { Stretch } from '../core/stretch.ts';
@@ -178,7 +179,7 @@ const DOG: v.GenericSchema<unknown, Dog> = record({
   ...{ weightKg: v.exactOptional(WEIGHT_KG), neutered: v.exactOptional(YES_OR_NO), archived: v.exactOptional(YES_OR_NO) },
   kcalPerTreat: v.exactOptional(number('kcal a treat from 0.1 to 500', 0.1, 500)),
   treatsPerSession: v.exactOptional(whole('a whole number of at least 1', 1)),
-  ...{ signs: NOTE, callWhom: NOTE },
+  ...{ signs: NOTE, callWhom: NOTE, owner: NOTE },
 });
 const NAMED = record({ id: TEXT, name: TEXT, archived: YES_OR_NO });
 
@@ -199,6 +200,19 @@ const EXAM: v.GenericSchema<unknown, ExamPlan> = record({
   ),
 });
 
+const textOf = (most: number) => v.pipe(TEXT, v.maxLength(most, `text of at most ${most} characters`));
+const [SHORT, LINE, LONG] = [textOf(HOMEWORK_BOUNDS.name), textOf(HOMEWORK_BOUNDS.title), textOf(HOMEWORK_BOUNDS.text)];
+const A_WEEK = HOMEWORK_BOUNDS.sessionsAWeek;
+const HOMEWORK: v.GenericSchema<unknown, Homework> = record({
+  ...{ id: v.pipe(LINE, v.minLength(1, 'a name of its own')), revision: SEQ, givenAt: ISO },
+  ...{ trainer: SHORT, ownerName: SHORT, dogName: SHORT, title: LINE, position: LINE, steps: STEPS },
+  rule: v.exactOptional(RULE),
+  words: record({ hold: SHORT, mark: SHORT, lifted: SHORT }),
+  ...{ caution: LONG, note: LONG },
+  sessionsAWeek: v.pipe(whole(`a whole number from 1 to ${A_WEEK}`, 1), v.maxValue(A_WEEK, `a whole number from 1 to ${A_WEEK}`)),
+});
+const HOMEWORK_KEPT = record({ homework: HOMEWORK, dogId: TEXT, planId: TEXT });
+
 const LIBRARY_BODIES = {
   'dog-saved': DOG,
   'handler-saved': NAMED,
@@ -218,6 +232,9 @@ const LIBRARY_BODIES = {
     stretch: v.custom<Stretch>(isStretch, 'features whose lengths agree'),
   }),
   'sound-removed': record({ of: TEXT }),
+  'homework-given': HOMEWORK_KEPT,
+  'homework-received': HOMEWORK_KEPT,
+  'homework-returned': record({ homeworkId: TEXT, sessions: list(record({ id: TEXT, events: COUNT })) }),
   'settings-saved': record({
     ...{ volume: SHARE, mode: oneOf({ sound: true, flash: true, both: true }), speakCalls: YES_OR_NO },
     ...{ keys: v.record(TEXT, picked(WORDS), 'words by key'), handler: TEXT, place: TEXT, limits: LIMITS },
@@ -233,6 +250,12 @@ export const SESSION_TYPES: readonly string[] = Object.keys(SESSION_BODIES);
 
 export function isSettings(value: unknown): value is Settings {
   return v.safeParse(LIBRARY_BODIES['settings-saved'], value).success;
+}
+
+/** Homework from a file or a link: itself, or what is wrong with it. Not a copy: fields that only a newer version knows must survive. */
+export function checkHomework(value: unknown, where: string): Homework | Damage {
+  const checked = v.safeParse(HOMEWORK, value, { abortEarly: true });
+  return checked.success ? (value as Homework) : damageOf(checked.issues[0], value, where);
 }
 
 /** What storage gives back as features may come from another version, or from a file. */

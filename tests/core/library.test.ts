@@ -29,6 +29,7 @@ test('an empty app knows no dog and no settings', () => {
   expect(foldLibrary([])).toEqual({
     ...{ dogs: [], plans: [], sounds: [], learned: [], settings: null },
     ...{ handlers: [], places: [], observations: [], exams: [], copies: new Map() },
+    ...{ homework: { given: [], received: [], returned: [] } },
   });
 });
 

@@ -9,6 +9,7 @@ import type { Observation } from '../../src/core/observe/observation.ts';
 import type { Stretch } from '../../src/core/stretch.ts';
 import type { After, DatabaseOptions } from '../../src/store/database.ts';
 import type { Result } from '../../src/store/problem.ts';
+import { HOMEWORK } from '../core/handover/homework-sample.ts';
 
 export const DEVICE = 'dev-a';
 
@@ -67,6 +68,7 @@ const WHOLE_DOG: Dog = {
   ...{ pain: 'left hip', advice: 'no stairs', food: 'no chicken', scares: 'clippers' },
   ...{ weightKg: 10, neutered: true, kcalPerTreat: 3, treatsPerSession: 12, archived: true },
   ...{ signs: 'licks her nose, then turns away', callWhom: 'Noor, 555 0100' },
+  ...{ weightKg: 10, neutered: true, kcalPerTreat: 3, treatsPerSession: 12, archived: true, owner: 'Kim' },
 };
 
 const OBSERVATION: Observation = {
@@ -108,6 +110,9 @@ export function wholeLibrary(firstSeq = 1, device = DEVICE): readonly LibraryEve
       { type: 'observation-saved', body: OBSERVATION },
       { type: 'copy-saved', body: { sessions: 3 } },
       { type: 'exam-planned', body: EXAM },
+      { type: 'homework-given', body: { homework: HOMEWORK, dogId: DEMO_DOG.id, planId: DEMO_PLAN.id } },
+      { type: 'homework-received', body: { homework: HOMEWORK, dogId: DEMO_DOG.id, planId: DEMO_PLAN.id } },
+      { type: 'homework-returned', body: { homeworkId: HOMEWORK.id, sessions: [{ id: 'evening', events: 20 }] } },
     ],
     firstSeq,
     device,

@@ -6,7 +6,7 @@ import { DEMO_DOG, DEMO_PLAN } from '../demo/scenario.ts';
 import { listenToKeys, nextKey } from './ears/keys.ts';
 import { Rooms } from './screens/rooms.tsx';
 import { createApp } from './session/app.ts';
-import { reloadPage, speakOnPage, watchErrors, watchPage } from './session/page.ts';
+import { loadNewestPage, reloadPage, speakOnPage, watchErrors, watchPage } from './session/page.ts';
 import { pageTimers } from './session/timers.ts';
 import { createWakeLock } from './session/wake-lock.ts';
 import { pageClock } from './session/wall-clock.ts';
@@ -51,6 +51,7 @@ const app = createApp({
   nextKey: (onKey) => nextKey(window, onKey),
   watchPage,
   reload: reloadPage,
+  loadNewest: loadNewestPage,
   watchErrors,
   browser: navigator.userAgent,
   decode: async (context, bytes) => (await import('./audio/decode.ts')).decodeSound(context, bytes),

@@ -33,16 +33,22 @@ export function Rescue({ children }: { children: ReactNode }) {
 
 /** A chunk of an older version that is no longer on the server: only a fresh page helps. */
 const isGone = (what: string): boolean =>
-  /dynamically imported module|Importing a module script failed|error loading/i.test(what);
+  /dynamically imported module|Importing a module script failed|error loading|Unable to preload CSS/i.test(what);
 
 function BrokenScreen({ error, onAgain }: { error: unknown; onAgain: () => void }) {
-  const { exportAll, after, report, reload } = useIntents();
+  const intents = useIntents();
+  const { report, reload } = intents;
   const [said, setSaid] = useState('');
   const what = error instanceof Error ? error.message : String(error);
   const save = async () => {
-    const [file, { saveFile }] = await Promise.all([exportAll(), import('./parts/save-file.ts')]);
-    if (file) await saveFile({ name: file.name, content: file.text, type: 'application/json' }, after);
-    setSaid(file ? t('Your data is saved as a file.') : t('Your data cannot be read right now. Nothing was deleted.'));
+    // What saves a copy may be gone with the rest of an older version.
+    const copy = await import('./parts/save-copy.ts').then(({ saveCopy }) => saveCopy(intents)).catch(() => null);
+    if (copy?.kind === 'called-off') return setSaid('');
+    setSaid(
+      copy?.kind === 'handed-out'
+        ? t('Your data is saved as a file.')
+        : t('Your data cannot be read right now. Nothing was deleted.'),
+    );
   };
   const copy = async () => {
     try {
@@ -57,7 +63,7 @@ function BrokenScreen({ error, onAgain }: { error: unknown; onAgain: () => void 
       <h1>{t('This screen broke')}</h1>
       <p>{t('What you have said so far is kept, and the keys still work. ({what})', { what })}</p>
       <div className="row">
-        <button type="button" className="primary" onClick={isGone(what) ? reload : onAgain}>
+        <button type="button" className="primary" onClick={isGone(what) ? () => void reload() : onAgain}>
           {isGone(what) ? t('Load the page again') : t('Try again')}
         </button>
         <button type="button" onClick={() => void save()}>

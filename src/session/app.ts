@@ -100,8 +100,8 @@ export interface Intents {
   /** What happened inside lately, without names or sound; a screen that broke is noted there. */
   report(): string;
   noteBroken(error: unknown): void;
-  /** Loads the page anew: a newer version may have taken over. */
-  reload(): void;
+  /** Loads the newest version: a part of this one is gone. */
+  reload(): Promise<void>;
   /** Everything that is kept, as one document; null when it cannot be read (the problem is shown). */
   exportAll(): Promise<SavedFile | null>;
   /** A copy was handed out: from now on its age is told. */
@@ -268,7 +268,7 @@ export function createApp(parts: AppParts): App {
     savePlan: (plan) => withHome(({ keeper }) => keeper.keep({ type: 'plan-saved', body: plan }), undefined),
     saveNamed: (what, named) => withRooms((all) => saveNamed(all, what, named), undefined),
     treatsGivenToday: (dogId) => withRooms((all) => treatsGivenToday(all, dogId), 0),
-    reload: parts.reload,
+    reload: parts.loadNewest,
     report: report.text,
     noteBroken: (error) => report.note(`screen broke: ${sayError(error)}`),
     readSession: (sessionId) => withHome((all) => readSession(all, sessionId), null),

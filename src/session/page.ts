@@ -28,6 +28,17 @@ export async function speakOnPage(chosen: LanguageTag | null): Promise<LanguageT
 
 export const reloadPage = (): void => location.reload();
 
+/** Past the service worker, which may go on handing out a version of which a part is gone. Without a network nothing is given up. */
+export async function loadNewestPage(): Promise<void> {
+  const isThere = await fetch('./index.html?newest', { cache: 'reload' }).then(
+    ({ ok }) => ok,
+    () => false,
+  );
+  const workers = isThere ? await navigator.serviceWorker?.getRegistrations() : [];
+  for (const worker of workers ?? []) await worker.unregister();
+  reloadPage();
+}
+
 /** Listens until the returned function is called. */
 export function watchPage({ onHidden, onShown }: PageEvents): () => void {
   const look = () => (document.visibilityState === 'hidden' ? onHidden() : onShown());

@@ -65,6 +65,8 @@ export interface AppParts {
   readonly browser: string;
   /** Loads the page anew. */
   readonly reload: () => void;
+  /** The same, past what the service worker keeps of an older version. */
+  readonly loadNewest: () => Promise<void>;
   /** The invented dog and plan that an empty app opens with. */
   readonly invented: { readonly dog: Dog; readonly plan: Plan };
 }

@@ -107,6 +107,7 @@ export async function openedApp(wish: Wish = {}) {
       return () => {};
     },
     reload: () => did.push('reload'),
+    loadNewest: async () => void did.push('newest'),
     browser: 'a test',
     watchErrors: (onError) => {
       uncaught = onError;

@@ -16,6 +16,8 @@ import { claimWriter } from './store/one-writer.ts';
 import { askToPersist, persistence, roomLeft } from './store/persist.ts';
 
 const NAME = 'stillbeat';
+/** The first screen and the first tap come before it. */
+const CATCH_UP_AFTER_MS = 10_000;
 
 const app = createApp({
   wall: pageClock,
@@ -38,7 +40,9 @@ const app = createApp({
     }
     if (!journal.ok) return { store: withoutErasing(opened.value, 'the journal did not open'), kept: 'on-device' };
     await recover(opened.value, journal.value);
-    return { store: withJournal(opened.value, journal.value), kept: 'on-device' };
+    const store = withJournal(opened.value, journal.value);
+    pageTimers.after(CATCH_UP_AFTER_MS, () => void store.catchUp());
+    return { store, kept: 'on-device' };
   },
   // The first screen is silent: what sounds is fetched after it.
   openRoom: async (events) => (await import('./audio/sound-room.ts')).openSoundRoom(events),

@@ -190,6 +190,7 @@ function rowsOf(db: Dexie): Rows {
     ofTypes: (types) => events.where('type').anyOf(types).toArray(),
     notOfTypes: (types) => events.where('type').noneOf(types).toArray(),
     everything: () => events.toArray(),
+    count: () => events.count(),
     add: (added) => events.bulkAdd(added),
     remove: (ids) => events.bulkDelete([...ids]),
     keepHeard: async ({ id, atMs, stretch, sound }) => {

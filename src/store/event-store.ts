@@ -55,6 +55,8 @@ export interface EventStore {
   /** Newest first. */
   sessionHeads(): Promise<Result<{ heads: readonly SessionHead[]; damaged: readonly Damage[] }>>;
   library(): Promise<Result<Reading<LibraryEvent>>>;
+  /** How many events there are, damaged ones too: quick, however many. */
+  count(): Promise<Result<number>>;
   /** Every event, for export. The only reading that finds a record whose very session or type is damaged. */
   all(): Promise<Result<Reading<StoredEvent>>>;
   close(): void;
@@ -103,6 +105,7 @@ export function createEventStore(shelf: Shelf, newId: () => string): EventStore 
     session: (id) => shelf.read(async (rows) => sortOut(await rows.ofSession(id)) as Reading<SessionEvent>),
     sessionHeads: () => shelf.read(readHeads),
     library: () => shelf.read(readLibrary),
+    count: () => shelf.read((rows) => rows.count()),
     all: () => shelf.read(async (rows) => sortOut(await rows.everything()), ALL_WITHIN_MS),
     close: shelf.close,
   };

@@ -56,6 +56,7 @@ function rowsOf(draft: { -readonly [Field in keyof Kept]: Kept[Field] }): Rows {
     ofTypes: (types) => where(({ type }) => types.includes(type)),
     notOfTypes: (types) => where(({ type }) => !types.includes(type)),
     everything: () => where(() => true),
+    count: async () => draft.byId.size,
     add: async (events) => {
       draft.byId = new Map([...draft.byId, ...byId(events)]);
     },

@@ -35,6 +35,8 @@ export interface Rows {
   ofTypes(types: readonly string[]): Promise<readonly unknown[]>;
   notOfTypes(types: readonly string[]): Promise<readonly unknown[]>;
   everything(): Promise<readonly unknown[]>;
+  /** How many events there are. */
+  count(): Promise<number>;
   add(events: readonly StoredEvent[]): Promise<unknown>;
   remove(ids: readonly string[]): Promise<unknown>;
   keepHeard(heard: KeptHeard): Promise<unknown>;

@@ -17,6 +17,7 @@ import { chanceFrom } from '../hearing/clicks-made.ts';
 import { launchOptions } from '../support/chromium.ts';
 
 const SESSIONS = Number(process.argv[2] ?? 50);
+const startedAtMs = Date.now();
 const SEED = 20261125;
 const next = chanceFrom(SEED);
 /** From 0 to 1. */
@@ -273,7 +274,10 @@ for (let nth = 0; nth < SESSIONS; nth++) {
     await reopen();
   }
 }
-console.log(`seed ${SEED}, ${SESSIONS} sessions, dog ${DEMO_DOG.name}`);
+const minutes = ((Date.now() - startedAtMs) / 60_000).toFixed(1);
+console.log(
+  `seed ${SEED}, ${SESSIONS} sessions, dog ${DEMO_DOG.name}, ${minutes} min, Chromium ${context.browser()?.version() ?? ''}`,
+);
 console.table(Object.fromEntries(table));
 await context.close();
 await server.close();

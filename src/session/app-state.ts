@@ -52,6 +52,8 @@ export interface AppState {
   readonly flash: { readonly name: SoundName; readonly n: number } | null;
   readonly teaching: TeachingState;
   readonly taught: Taught;
+  /** Takes have come or gone since `taught`: what the ear makes of them is being worked out. */
+  readonly isWorkingOut: boolean;
   /** Words heard while trying the ear out, newest first. */
   readonly tried: readonly { readonly word: string; readonly sure: boolean; readonly n: number }[];
   readonly writeProblem: StoreProblem | null;

@@ -151,6 +151,7 @@ const NOTHING: AppState = {
   flash: null,
   teaching: { kind: 'idle' },
   taught: null,
+  isWorkingOut: false,
   tried: [],
   writeProblem: null,
   screenStaysOn: false,

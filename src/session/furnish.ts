@@ -53,7 +53,7 @@ export async function furnish(home: HomeRooms): Promise<Rooms | null> {
   });
   const teaching = createTeaching({
     ...{ ear, keeper, handler: () => settingsOf(keeper.library()).handler },
-    show: (state, taught) => use.setState({ teaching: state, taught }),
+    show: (state, taught, isWorkingOut) => use.setState({ teaching: state, taught, isWorkingOut }),
   });
   const rooms: Rooms = { ...home, room, ear, platformEar, practice, teaching };
   late.rooms = rooms;

@@ -22,7 +22,8 @@ export interface TeachingParts {
   readonly ear: Pick<OwnWords, 'teach' | 'close' | 'enrol'>;
   readonly keeper: LibraryKeeper;
   readonly handler: () => string;
-  readonly show: (state: TeachingState, taught: Taught) => void;
+  /** `isWorking`: takes have come or gone since, and what that changes is being worked out. */
+  readonly show: (state: TeachingState, taught: Taught, isWorking: boolean) => void;
 }
 
 export interface Teaching {
@@ -45,27 +46,28 @@ export function createTeaching({ ear, keeper, handler, show }: TeachingParts): T
   let state: TeachingState = { kind: 'idle' };
   let taught: Taught = null;
   let taughtFrom = '';
-  const tell = (next: TeachingState) => {
+  let building: { readonly from: string; readonly done: Promise<Taught> } | null = null;
+  const tell = (next = state) => {
     state = next;
-    show(state, taught);
+    show(state, taught, building !== null);
   };
   const build = async (from: string) => {
     const { words, talk, learned, takes } = teachingOf(keeper.library(), handler());
     const pieces = talk.length + learned.filter(({ word }) => word === undefined).length;
     taught = takes === 0 ? null : { enrolled: await ear.enrol({ words, talk, learned }), takes, talk: pieces };
     taughtFrom = from;
-    show(state, taught);
     return taught;
   };
-  let building: { readonly from: string; readonly done: Promise<Taught> } | null = null;
   const refresh = () => {
     const from = soundsKey(keeper.library(), handler());
     // It takes seconds on a phone: who asks for what is being built waits for that, not for a second one behind it.
     if (building?.from === from) return building.done;
     const mine = { from, done: build(from) };
     building = mine;
+    tell();
     const over = () => {
       if (building === mine) building = null;
+      tell();
     };
     void mine.done.then(over, over);
     return mine.done;

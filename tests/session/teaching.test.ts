@@ -30,7 +30,11 @@ async function room() {
       return enrolled;
     },
   };
-  const teaching = createTeaching({ ear, keeper, handler: () => who.handler, show: () => {} });
+  const shown: boolean[] = [];
+  const teaching = createTeaching({
+    ...{ ear, keeper, handler: () => who.handler },
+    show: (_state, _taught, isWorking) => shown.push(isWorking),
+  });
   const teach = async (word: string, samples: readonly number[]) => {
     await teaching.addRecording(word, word, { samples: Float32Array.from(samples), sampleRateHz: 16_000 });
   };
@@ -39,7 +43,7 @@ async function room() {
     const { words, talk } = given.at(-1) ?? { words: {}, talk: [] };
     return { ...Object.fromEntries(Object.entries(words).map(([word, takes]) => [word, takes.length])), [TALK]: talk.length };
   };
-  return { teaching, teach, counts, keeper, who, given };
+  return { teaching, teach, counts, keeper, who, given, shown };
 }
 
 test('any command can be taught beside the three, and is listened for only once it has a take', async () => {
@@ -50,6 +54,16 @@ test('any command can be taught beside the three, and is listened for only once 
   await teach('finish', [0.2]);
   await teach(TALK, [0.3]);
   expect(await counts()).toEqual({ hold: 1, undo: 1, finish: 1, talk: 1 });
+});
+
+test('what is promised of a take is not shown as final before it is worked out, from a file too', async () => {
+  const { teaching, teach, shown } = await room();
+  await teach('hold', [0.1]);
+  const worked = teaching.refresh();
+  expect(shown.at(-1)).toBe(true);
+  await worked;
+  await Promise.resolve();
+  expect(shown.at(-1)).toBe(false);
 });
 
 test('two handlers share the device, not their words', async () => {

@@ -1,22 +1,27 @@
 /** What the ear promises, in plain words and with what each number rests on. */
+import { t } from '../../core/language.ts';
 import { useApp } from '../app-context.tsx';
+import { wordName } from '../parts/word-names.ts';
 import css from './sound-check.module.css';
 import { sayAdvice, sayForecast, sayProblem } from './take-words.ts';
 
 export function Forecast() {
   const taught = useApp((state) => state.taught);
-  const working = useApp((state) => state.teaching.kind === 'working');
-  if (working) return <p role="status">Working out what it can tell apart…</p>;
+  const isWorking = useApp(({ teaching, isWorkingOut }) => isWorkingOut || teaching.kind === 'working');
+  const isCatching = useApp(({ teaching }) => teaching.kind === 'catching' && teaching.last !== null);
+  // What stood here before the latest takes is no longer true, and what will stand here is not known yet.
+  if (isWorking) return <Unfinished says={t('Working out what it can tell apart…')} />;
+  if (isCatching) return <Unfinished says={t('It is worked out anew when you are done recording.')} />;
   if (!taught) return null;
   const { enrolled, talk } = taught;
   return (
     <section className="stack" aria-live="polite">
-      <h2>What to expect</h2>
+      <h2>{t('What to expect')}</h2>
       {enrolled.ok ? (
         <ul className={css.forecast}>
           {enrolled.forecast.map((each) => (
             <li key={each.word}>
-              <strong>{each.word}</strong> {sayForecast(each, talk)}{' '}
+              <strong>{wordName(each.word)}</strong> {sayForecast(each, talk)}{' '}
               {each.advice
                 .filter(({ kind }) => kind !== 'too-little-talk')
                 .map(sayAdvice)
@@ -37,4 +42,9 @@ export function Forecast() {
       ) : null}
     </section>
   );
+}
+
+/** Without the heading: that belongs to what can be relied on. */
+function Unfinished({ says }: { says: string }) {
+  return <p role="status">{says}</p>;
 }

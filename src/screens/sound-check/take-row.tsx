@@ -1,8 +1,10 @@
 /** One word to teach: how many takes there are, record more, add from files, forget one. */
-import { type ChangeEvent, useState } from 'react';
+import { useState } from 'react';
+import { t } from '../../core/language.ts';
 import type { Take } from '../../core/library.ts';
 import { useApp, useIntents } from '../app-context.tsx';
 import { Level } from '../parts/level.tsx';
+import { FromFiles } from './from-files.tsx';
 import { LiveTrouble } from './live-trouble.tsx';
 import css from './sound-check.module.css';
 import { sayReport } from './take-words.ts';
@@ -13,16 +15,19 @@ export interface TakeRowProps {
   readonly meaning: string;
   /** null: what is said is the title itself. */
   readonly example: string | null;
+  /** What the takes are kept under, where the handler does not type it. */
+  readonly saidAs?: string;
   readonly takes: readonly Take[];
   readonly wanted: number;
   /** The one thing to do next on this screen. */
   readonly isNext: boolean;
 }
 
-export function TakeRow({ word, title, meaning, example, takes, wanted, isNext }: TakeRowProps) {
+export function TakeRow({ word, title, meaning, example, saidAs, takes, wanted, isNext }: TakeRowProps) {
   const kept = takes[0]?.said ?? '';
   const [typed, setTyped] = useState(kept);
-  const said = example === null ? title : typed.trim().normalize('NFC') || title;
+  const names = saidAs ? title : typed.trim().normalize('NFC') || title;
+  const said = saidAs ?? names;
   const catching = useApp(({ teaching }) => teaching.kind === 'catching' && teaching.word === word && teaching.said === said);
   return (
     <li className={css.row}>
@@ -31,7 +36,7 @@ export function TakeRow({ word, title, meaning, example, takes, wanted, isNext }
         {meaning ? <p className="soft small">{meaning}</p> : null}
         {example === null ? null : (
           <label className={css.said}>
-            <span className="small soft">what you say</span>
+            <span className="small soft">{t('what you say')}</span>
             <input value={typed} placeholder={example} maxLength={40} onChange={(event) => setTyped(event.target.value)} />
           </label>
         )}
@@ -39,9 +44,9 @@ export function TakeRow({ word, title, meaning, example, takes, wanted, isNext }
       </div>
       <div className={css.actions}>
         {catching ? (
-          <Catching said={said} done={takes.length >= wanted} />
+          <Catching names={names} done={takes.length >= wanted} />
         ) : (
-          <Start word={word} said={said} any={takes.length > 0} isNext={isNext} />
+          <Start {...{ word, said, names, isNext }} any={takes.length > 0} />
         )}
       </div>
     </li>
@@ -51,7 +56,7 @@ export function TakeRow({ word, title, meaning, example, takes, wanted, isNext }
 /** A ring each for the takes still wanted; keys only. */
 const MISSING = ['first', 'second', 'third', 'fourth', 'fifth'];
 
-/** A dot a take: filled when kept, a ring for each that is still wanted. A tap forgets one, and can be taken back. */
+/** A dot a take, with its number: filled when kept, a ring for each that is still wanted. A tap forgets one, and can be taken back. */
 function Takes({ title, takes, wanted }: { title: string; takes: readonly Take[]; wanted: number }) {
   const { forget, teachAgain } = useIntents();
   const [forgotten, setForgotten] = useState<{ readonly take: Take; readonly n: number } | null>(null);
@@ -67,26 +72,26 @@ function Takes({ title, takes, wanted }: { title: string; takes: readonly Take[]
           key={take.id}
           type="button"
           className={css.take}
-          aria-label={`Forget take ${i + 1} of “${title}”`}
-          title={`Forget take ${i + 1}`}
+          aria-label={t('Forget take {n} of “{word}”', { n: i + 1, word: title })}
+          title={t('Forget take {n}', { n: i + 1 })}
           onClick={() => {
             setForgotten({ take, n: i + 1 });
             void forget(take.id);
           }}
-        />
+        >
+          <span className={css.dot}>{i + 1}</span>
+        </button>
       ))}
       {MISSING.slice(0, missing).map((key) => (
         <span key={key} className={css.missing} />
       ))}
-      <span className="small soft">
-        {takes.length} of {Math.max(wanted, takes.length)} takes
-      </span>
+      <span className="small soft">{t('{n} of {of} takes', { n: takes.length, of: Math.max(wanted, takes.length) })}</span>
       <span role="status" className={css.forgotten}>
         {forgotten ? (
           <>
-            Take {forgotten.n} is forgotten.{' '}
+            {t('Take {n} is forgotten.', { n: forgotten.n })}{' '}
             <button type="button" className="plain" onClick={() => bringBack(forgotten.take)}>
-              Bring it back
+              {t('Bring it back')}
             </button>
           </>
         ) : null}
@@ -95,46 +100,35 @@ function Takes({ title, takes, wanted }: { title: string; takes: readonly Take[]
   );
 }
 
-function Start({ word, said, any, isNext }: { word: string; said: string; any: boolean; isNext: boolean }) {
-  const { teach, addRecordings } = useIntents();
+interface StartProps extends Pick<TakeRowProps, 'word' | 'isNext'> {
+  readonly said: string;
+  readonly names: string;
+  readonly any: boolean;
+}
+
+function Start({ word, said, names, any, isNext }: StartProps) {
+  const { teach } = useIntents();
   const busy = useApp(({ teaching }) => teaching.kind !== 'idle');
-  const [refused, setRefused] = useState<readonly string[]>([]);
-  const add = async (event: ChangeEvent<HTMLInputElement>) => {
-    const files = [...(event.target.files ?? [])];
-    const read = await Promise.all(files.map(async (file) => ({ name: file.name, bytes: await file.arrayBuffer() })));
-    setRefused(await addRecordings(word, said, read));
-  };
   return (
     <>
       <button type="button" className={isNext ? 'primary' : undefined} disabled={busy} onClick={() => void teach(word, said)}>
-        {any ? 'Record more' : 'Record'}
+        {any ? t('Record more') : t('Record')}
       </button>
-      <label className={css.file}>
-        from files
-        <input
-          type="file"
-          accept="audio/*"
-          multiple
-          aria-label={`Recordings of “${said}” from files`}
-          disabled={busy}
-          onChange={(event) => void add(event)}
-        />
-      </label>
-      {refused.length > 0 ? <p role="alert">No sound in {refused.join(', ')}: use WAV, MP3 or M4A.</p> : null}
+      <FromFiles {...{ word, said, names }} />
     </>
   );
 }
 
-function Catching({ said, done }: { said: string; done: boolean }) {
+function Catching({ names, done }: { names: string; done: boolean }) {
   const { stopTeaching } = useIntents();
   const last = useApp(({ teaching }) => (teaching.kind === 'catching' ? teaching.last : null));
   return (
     <>
-      <p role="status">{last ? sayReport(last) : `Say “${said}” now, then a short pause, then again.`}</p>
+      <p role="status">{last ? sayReport(last) : t('Say “{what}” now, then a short pause, then again.', { what: names })}</p>
       <Level />
       <LiveTrouble />
       <button type="button" className={done ? 'primary' : undefined} onClick={() => void stopTeaching()}>
-        Done
+        {t('Done')}
       </button>
     </>
   );

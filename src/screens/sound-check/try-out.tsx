@@ -1,6 +1,8 @@
 /** Try the ear: say anything, see what it takes for a word. */
+import { t } from '../../core/language.ts';
 import { settingsOf } from '../../core/settings.ts';
 import { useApp, useIntents } from '../app-context.tsx';
+import { wordName } from '../parts/word-names.ts';
 import { EarMark } from '../practice/ear.tsx';
 import { sayEar } from '../practice/ear-words.ts';
 import css from './sound-check.module.css';
@@ -16,11 +18,11 @@ export function TryOut() {
   const saying = sayEar(ear, true);
   return (
     <section className="stack">
-      <h2>3 · Try it</h2>
-      <p>Say your words, and say anything else. What it takes for a word shows here.</p>
+      <h2>{t('3 · Try it')}</h2>
+      <p>{t('Say your words, and say anything else. What it takes for a word shows here.')}</p>
       <div className="row">
         <button type="button" disabled={!taught || catching} onClick={() => (open ? closeEar() : void tryOut())}>
-          {open ? 'Stop listening' : 'Listen'}
+          {open ? t('Stop listening') : t('Listen')}
         </button>
         {open ? (
           <>
@@ -35,12 +37,12 @@ export function TryOut() {
           checked={settings.echoCancellation ?? true}
           onChange={(event) => void saveSettings({ echoCancellation: event.target.checked })}
         />
-        Cancel the app’s own sounds (switch it off with headphones, or if words come out cut; then listen again)
+        {t('Cancel the app’s own sounds (switch it off with headphones, or if words come out cut; then listen again)')}
       </label>
       {open ? (
         <ol className={css.tried} aria-live="polite">
           {tried.map(({ word, sure, n }) => (
-            <li key={n}>{sure ? word : `unsure: ${word}?`}</li>
+            <li key={n}>{sure ? wordName(word) : t('unsure: {word}?', { word: wordName(word) })}</li>
           ))}
         </ol>
       ) : null}

@@ -1,7 +1,11 @@
 /** One handler's words as a file: saved for another device, and added from one after a look at what it holds. */
 import { type ChangeEvent, useState } from 'react';
+import { t } from '../../core/language.ts';
+import { TALK } from '../../core/word.ts';
 import { useIntents } from '../app-context.tsx';
 import { saveFile } from '../parts/save-file.ts';
+import { sayDay } from '../parts/when.ts';
+import { wordName } from '../parts/word-names.ts';
 import css from './sound-check.module.css';
 
 type Looked = Awaited<ReturnType<ReturnType<typeof useIntents>['lookAtWords']>>;
@@ -14,34 +18,40 @@ export function WordsFile({ any }: { any: boolean }) {
   const save = async () => {
     const file = await exportWords();
     if (file) await saveFile({ name: file.name, content: file.text, type: 'application/json' }, after);
-    else setSaid('They cannot be read right now. Nothing was changed.');
+    else setSaid(t('They cannot be read right now. Nothing was changed.'));
   };
   const look = async (event: ChangeEvent<HTMLInputElement>) => {
     const input = event.currentTarget;
     const [file] = input.files ?? [];
     if (!file) return;
     setOffer(null);
-    setSaid('Reading…');
+    setSaid(t('Reading…'));
     const looked = await lookAtWords(await file.text());
     input.value = '';
-    setSaid(looked.ok ? '' : `Nothing was changed. ${looked.why}`);
+    setSaid(looked.ok ? '' : t('Nothing was changed. {why}', { why: looked.why }));
     setOffer(looked.ok ? looked.offer : null);
   };
   const add = async (wanted: Offer, withSettings: boolean) => {
     const result = await wanted.add(withSettings);
     setOffer(null);
-    setSaid(result.ok ? `Added. The ear listens to ${wanted.name} now.` : `Nothing was changed. ${result.why}`);
+    setSaid(
+      result.ok
+        ? t('Added. The ear listens to {name} now.', { name: wanted.name })
+        : t('Nothing was changed. {why}', { why: result.why }),
+    );
   };
   return (
     <section className="stack">
-      <h2>5 · On another device</h2>
-      <p>Your takes, your talk, what corrections taught and your keys go into one file. It holds recordings of your voice.</p>
+      <h2>{t('5 · On another device')}</h2>
+      <p>
+        {t('Your takes, your talk, what corrections taught and your keys go into one file. It holds recordings of your voice.')}
+      </p>
       <div className="row">
         <button type="button" disabled={!any} onClick={() => void save()}>
-          Save my words
+          {t('Save my words')}
         </button>
         <label className="stack">
-          Add words from a file
+          {t('Add words from a file')}
           <input type="file" accept="application/json,.json" onChange={(event) => void look(event)} />
         </label>
       </div>
@@ -71,41 +81,39 @@ function Preview({ offer, onAdd, onLeave }: PreviewProps) {
   const [withSettings, setWithSettings] = useState(false);
   return (
     <div className={css.preview} role="status">
-      <h3>
-        Words of {name}, saved {exportedAt.slice(0, 10)}
-      </h3>
+      <h3>{t('Words of {name}, saved {day}', { name, day: sayDay(exportedAt) })}</h3>
       <ul>
-        <li>New: {fresh.length > 0 ? fresh.map(sayWord).join(', ') : 'nothing'}</li>
-        <li>
-          Here already: {known}
-          {forgotten > 0 ? `, of which ${forgotten} ${forgotten === 1 ? 'was' : 'were'} forgotten here and stay so` : ''}
-        </li>
-        <li>Refused: {refused.length}</li>
+        <li>{t('New: {what}', { what: fresh.length > 0 ? fresh.map(sayWord).join(', ') : t('nothing#new') })}</li>
+        <li>{sayKnown(known, forgotten)}</li>
+        <li>{t('Refused: {what}', { what: refused.length })}</li>
       </ul>
       {refused.length > 0 ? (
         <ul className={css.refused}>
           {refused.slice(0, SHOWN).map((why) => (
             <li key={why}>{why}</li>
           ))}
-          {refused.length > SHOWN ? <li>and {refused.length - SHOWN} more</li> : null}
+          {refused.length > SHOWN ? <li>{t('and {n} more', { n: refused.length - SHOWN })}</li> : null}
         </ul>
       ) : null}
       {others > 0 && freshTakes > 0 ? (
         <p className={css.trouble}>
-          {name} has {others} other {others === 1 ? 'take' : 'takes'} here, and these would join them. If this is somebody else,
-          leave it.
+          {others === 1
+            ? t('{name} has 1 other take here, and these would join them. If this is somebody else, leave it.', { name })
+            : t('{name} has {n} other takes here, and these would join them. If this is somebody else, leave it.', {
+                ...{ name, n: others },
+              })}
         </p>
       ) : null}
       <label className={css.echo}>
         <input type="checkbox" checked={withSettings} onChange={(event) => setWithSettings(event.target.checked)} />
-        Use its keys, cues and volume here too
+        {t('Use its keys, cues and volume here too')}
       </label>
       <div className="row">
         <button type="button" className="primary" onClick={() => onAdd(withSettings)}>
-          {freshTakes > 0 ? 'Add what is new' : `Listen to ${name}`}
+          {freshTakes > 0 ? t('Add what is new') : t('Listen to {name}', { name })}
         </button>
         <button type="button" onClick={onLeave}>
-          Leave it
+          {t('Leave it')}
         </button>
       </div>
     </div>
@@ -113,6 +121,13 @@ function Preview({ offer, onAdd, onLeave }: PreviewProps) {
 }
 
 function sayWord({ word, takes, learned }: Offer['fresh'][number]): string {
-  const parts = [takes > 0 ? `${takes}` : '', learned > 0 ? `${learned} learnt` : ''].filter(Boolean);
-  return `${word} (${parts.join(', ')})`;
+  const parts = [takes > 0 ? `${takes}` : '', learned > 0 ? t('{n} learnt', { n: learned }) : ''].filter(Boolean);
+  return `${word === TALK ? t('talk#what else is said') : wordName(word)} (${parts.join(', ')})`;
+}
+
+function sayKnown(known: number, forgotten: number): string {
+  if (forgotten === 0) return t('Here already: {what}', { what: known });
+  return forgotten === 1
+    ? t('Here already: {n}, of which 1 was forgotten here and stay so', { n: known })
+    : t('Here already: {n}, of which {forgotten} were forgotten here and stay so', { n: known, forgotten });
 }

@@ -3,7 +3,7 @@ import { Dexie, type Table, type Transaction } from 'dexie';
 import type { StoredEvent } from '../core/event.ts';
 import type { Milliseconds } from '../core/units.ts';
 import { failure, type Result, type StoreProblem, success } from './problem.ts';
-import type { KeptHeard, Rows, Shelf } from './shelf.ts';
+import type { KeptDigest, KeptHeard, Rows, Shelf } from './shelf.ts';
 
 /** As stored since version 1: one append-only table of events, and the name of this device. */
 export interface StoredV1 {
@@ -18,6 +18,11 @@ interface StoredV2 extends StoredV1 {
   readonly sounds: { readonly id: string; readonly atMs: Milliseconds; readonly sound: Int16Array };
 }
 
+/** Since version 3: what can be made anew from the events. */
+interface StoredV3 extends StoredV2 {
+  readonly digests: KeptDigest;
+}
+
 interface Migration {
   readonly version: number;
   readonly stores: Readonly<Record<string, string>>;
@@ -28,6 +33,7 @@ interface Migration {
 export const MIGRATIONS: readonly Migration[] = [
   { version: 1, stores: { events: '&id, session, [device+seq], type', meta: '&key' } },
   { version: 2, stores: { heard: '&id, atMs', sounds: '&id, atMs' } },
+  { version: 3, stores: { digests: '&id' } },
 ];
 
 /** Calls once after so long; returns how to call it off. */
@@ -142,7 +148,7 @@ async function attempt<T>(
   if (!connected.ok) return { result: connected, mayReopen: true };
   const db = connected.value;
   try {
-    const done = db.transaction(mode, ['events', 'meta', 'heard', 'sounds'], () => work(rowsOf(db)));
+    const done = db.transaction(mode, ['events', 'meta', 'heard', 'sounds', 'digests'], () => work(rowsOf(db)));
     const answer = await within(withinMs, done, after);
     if (answer !== LATE) return { result: answer, mayReopen: false };
     return { result: failure({ kind: 'severed', cause: `no answer in ${withinMs} ms` }), mayReopen: true };
@@ -169,10 +175,11 @@ function within<T>(ms: Milliseconds, work: PromiseLike<T>, after: After): Promis
 }
 
 function rowsOf(db: Dexie): Rows {
-  const events: Table<StoredV2['events'], string> = db.table('events');
-  const meta: Table<StoredV2['meta'], string> = db.table('meta');
-  const heard: Table<StoredV2['heard'], string> = db.table('heard');
-  const sounds: Table<StoredV2['sounds'], string> = db.table('sounds');
+  const events: Table<StoredV3['events'], string> = db.table('events');
+  const meta: Table<StoredV3['meta'], string> = db.table('meta');
+  const heard: Table<StoredV3['heard'], string> = db.table('heard');
+  const sounds: Table<StoredV3['sounds'], string> = db.table('sounds');
+  const digests: Table<StoredV3['digests'], string> = db.table('digests');
   return {
     device: async () => {
       const kept = await meta.get('device');
@@ -212,6 +219,9 @@ function rowsOf(db: Dexie): Rows {
     },
     removeSounds: () => sounds.clear(),
     countSounds: () => sounds.count(),
+    digestsOf: async (sessions) => (await digests.bulkGet([...sessions])).filter((row) => row !== undefined),
+    keepDigests: (rows) => digests.bulkPut(rows),
+    removeDigests: () => digests.clear(),
   };
 }
 

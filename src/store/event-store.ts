@@ -8,7 +8,7 @@ import { type DatabaseOptions, openDatabase } from './database.ts';
 import { type Damage, failure, type Result, success } from './problem.ts';
 import { checkEvent, isStretch, SESSION_TYPES } from './record-check.ts';
 import { sameContent } from './same-content.ts';
-import type { Device, KeptHeard, Rows, Shelf } from './shelf.ts';
+import type { Device, KeptDigest, KeptHeard, Rows, Shelf } from './shelf.ts';
 
 /**
  * What was read. One damaged record costs neither the others nor itself: the good events stand in `events`,
@@ -51,6 +51,10 @@ export interface EventStore {
   forgetHeardBefore(atMs: Milliseconds): Promise<Result<void>>;
   forgetSounds(): Promise<Result<void>>;
   countSounds(): Promise<Result<number>>;
+  /** Digests kept for these sessions, in any order; those without one are left out. */
+  digests(sessions: readonly string[]): Promise<Result<readonly KeptDigest[]>>;
+  /** In place of those kept for the same sessions. Nothing hangs on them. */
+  keepDigests(digests: readonly KeptDigest[]): Promise<Result<void>>;
   session(id: string): Promise<Result<Reading<SessionEvent>>>;
   /** Newest first. */
   sessionHeads(): Promise<Result<{ heads: readonly SessionHead[]; damaged: readonly Damage[] }>>;
@@ -102,6 +106,8 @@ export function createEventStore(shelf: Shelf, newId: () => string): EventStore 
     forgetHeardBefore: (atMs) => write((rows) => done(rows.removeHeardBefore(atMs))),
     forgetSounds: () => write((rows) => done(rows.removeSounds())),
     countSounds: () => shelf.read((rows) => rows.countSounds()),
+    digests: (sessions) => shelf.read(async (rows) => (await rows.digestsOf(sessions)).filter(isKeptDigest)),
+    keepDigests: (digests) => write((rows) => done(rows.keepDigests(digests))),
     session: (id) => shelf.read(async (rows) => sortOut(await rows.ofSession(id)) as Reading<SessionEvent>),
     sessionHeads: () => shelf.read(readHeads),
     library: () => shelf.read(readLibrary),
@@ -118,6 +124,12 @@ async function done(work: Promise<unknown>): Promise<Result<void>> {
 
 function isKeptHeard(row: unknown): row is KeptHeard {
   return isStretch((row as Partial<KeptHeard> | null)?.stretch);
+}
+
+/** Light: the stamp names the version that made it, and a digest that cannot be read is made anew. */
+function isKeptDigest(row: unknown): row is KeptDigest {
+  const { id, stamp, digest } = (row ?? {}) as Partial<KeptDigest>;
+  return typeof id === 'string' && typeof stamp === 'string' && (digest === null || Array.isArray(digest?.steps));
 }
 
 async function turnOf(rows: Rows, newId: () => string): Promise<{ device: string; nextSeq: number }> {
@@ -192,6 +204,8 @@ async function erase(rows: Rows, matches: (event: StoredEvent) => boolean): Prom
   if (device) await rows.setDevice({ ...device, usedUpTo: (await nextSeqOf(rows, device)) - 1 });
   await rows.remove(ids);
   await rows.removeHeard(ids);
+  // All of them: what came back from a copy later could look like what a digest was made of.
+  await rows.removeDigests();
   return success({ erased: ids.length });
 }
 

@@ -2,7 +2,7 @@
 import type { StoredEvent } from '../core/event.ts';
 import { createEventStore, type EventStore } from './event-store.ts';
 import { failure, success } from './problem.ts';
-import type { Device, KeptHeard, Rows, Shelf } from './shelf.ts';
+import type { Device, KeptDigest, KeptHeard, Rows, Shelf } from './shelf.ts';
 
 export function createMemoryStore(options: { newId: () => string; records?: readonly unknown[] }): EventStore {
   return createEventStore(memoryShelf(options.records ?? []), options.newId);
@@ -12,10 +12,13 @@ interface Kept {
   readonly device: Device | undefined;
   readonly byId: ReadonlyMap<string, StoredEvent>;
   readonly heard: ReadonlyMap<string, KeptHeard>;
+  readonly digests: ReadonlyMap<string, KeptDigest>;
 }
 
+const EMPTY: Kept = { device: undefined, byId: new Map(), heard: new Map(), digests: new Map() };
+
 function memoryShelf(records: readonly unknown[]): Shelf {
-  let kept: Kept = { device: undefined, byId: byId(records as readonly StoredEvent[]), heard: new Map() };
+  let kept: Kept = { ...EMPTY, byId: byId(records as readonly StoredEvent[]) };
   let closed = false;
   const gone = failure({ kind: 'severed', cause: 'the store was closed' });
   return {
@@ -77,5 +80,12 @@ function rowsOf(draft: { -readonly [Field in keyof Kept]: Kept[Field] }): Rows {
       draft.heard = new Map([...draft.heard].map(([id, kept]) => [id, { ...kept, sound: null }]));
     },
     countSounds: async () => [...draft.heard.values()].filter(({ sound }) => sound).length,
+    digestsOf: async (sessions) => sessions.flatMap((id) => draft.digests.get(id) ?? []),
+    keepDigests: async (digests) => {
+      draft.digests = new Map([...draft.digests, ...digests.map((each) => [each.id, each] as const)]);
+    },
+    removeDigests: async () => {
+      draft.digests = new Map();
+    },
   };
 }

@@ -1,5 +1,6 @@
 /** What a place that keeps events must offer. `database.ts` and `memory-store.ts` are such places; `event-store.ts` works on any. */
 import type { StoredEvent } from '../core/event.ts';
+import type { SessionDigest } from '../core/progress/digest.ts';
 import type { Stretch } from '../core/stretch.ts';
 import type { Milliseconds } from '../core/units.ts';
 import type { Result } from './problem.ts';
@@ -20,6 +21,16 @@ export interface KeptHeard {
   readonly stretch: Stretch;
   /** 16 kHz mono; null: the handler did not wish it, or it was deleted. */
   readonly sound: Int16Array | null;
+}
+
+/** The digest of a session, for the next visit. It holds nothing that the events do not, so it may be thrown away. */
+export interface KeptDigest {
+  /** The session's. */
+  readonly id: string;
+  /** What it was made of, and by which version: another stamp, another digest. */
+  readonly stamp: string;
+  /** null: no session could be made of its events. */
+  readonly digest: SessionDigest | null;
 }
 
 /** The rows, within one transaction. What is read is unchecked: other versions and other tabs wrote it. */
@@ -47,6 +58,10 @@ export interface Rows {
   removeHeardBefore(atMs: Milliseconds): Promise<unknown>;
   removeSounds(): Promise<unknown>;
   countSounds(): Promise<number>;
+  /** Those that are kept, in any order. */
+  digestsOf(sessions: readonly string[]): Promise<readonly unknown[]>;
+  keepDigests(digests: readonly KeptDigest[]): Promise<unknown>;
+  removeDigests(): Promise<unknown>;
 }
 
 export interface Shelf {

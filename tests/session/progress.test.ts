@@ -46,3 +46,26 @@ test('a dog that was erased is gone from the progress too', async () => {
   await app.intents.eraseDog(DEMO_PLAN.dogId);
   expect((await app.intents.readProgress())?.digests).toEqual([]);
 });
+
+test('what was digested once is taken as it is at the next visit, but not what was put right since', async () => {
+  const first = await openedApp();
+  await first.store.merge(inventedHistory({ plan: DEMO_PLAN, sessions: 30, seed: 1 }).flatMap(({ log }) => log));
+  await first.practised();
+  const before = await first.app.intents.readProgress();
+  await settle();
+
+  const { app, store } = await openedApp({ store: first.store });
+  const [all, one] = [vi.spyOn(store, 'all'), vi.spyOn(store, 'session')];
+  expect(await app.intents.readProgress()).toEqual(before);
+  expect([all.mock.calls, one.mock.calls]).toEqual([[], []]);
+
+  const sessionId = app.getState().heads[0]?.id ?? '';
+  await app.intents.openReview(sessionId);
+  await app.intents.correct({ do: 'relabel', of: app.getState().reviewed?.state.reps[0]?.endedBy ?? '', as: null });
+  await settle();
+  const after = await app.intents.readProgress();
+  expect(totals(after)).not.toEqual(totals(before));
+
+  const third = await openedApp({ store });
+  expect(totals(await third.app.intents.readProgress())).toEqual(totals(after));
+});

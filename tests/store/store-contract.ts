@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import type { StoredEvent } from '../../src/core/event.ts';
 import { fold } from '../../src/core/fold.ts';
 import { inOrder } from '../../src/core/library.ts';
+import { digestLog } from '../../src/core/progress/digest.ts';
 import type { EventStore } from '../../src/store/event-store.ts';
 import {
   DEVICE,
@@ -58,6 +59,18 @@ export function promisesOf(kind: string, openFresh: () => Promise<EventStore>, n
       const session = playedSession('s');
       const store = await opened(session);
       expect(fold((await value(store.session('s'))).events)).toEqual(fold(session));
+    });
+
+    test('a digest is kept until there is a newer one, and goes when anything is deleted', async () => {
+      const store = await opened(playedSession('s'));
+      const kept = async () => (await value(store.digests(['s', 'unknown']))).map(({ id, stamp }) => [id, stamp]);
+      await value(store.keepDigests([{ id: 's', stamp: '1/20', digest: null }]));
+      await value(store.keepDigests([{ id: 's', stamp: '1/21', digest: digestLog(playedSession('s')) }]));
+      expect(await kept()).toEqual([['s', '1/21']]);
+      expect((await value(store.digests(['s'])))[0]?.digest).toEqual(digestLog(playedSession('s')));
+      expect((await value(store.all())).events).toEqual(playedSession('s'));
+      await value(store.erase(({ id }) => id === 'dev-a:5'));
+      expect(await kept()).toEqual([]);
     });
 
     test('what is kept of heard words stands beside their events, and goes when its month is over', async () => {

@@ -44,7 +44,12 @@ export interface SessionDigest {
   readonly day: Day;
   /** In the order in which they were first practised. */
   readonly steps: readonly StepDigest[];
+  /** Places of the body at which lifts gathered so that the veterinarian was named. */
+  readonly veterinarianFor: readonly BodyArea[];
 }
+
+/** Digests are kept between visits: a new number when they hold something else, so that those made before are made anew. */
+export const DIGEST_VERSION = 1;
 
 /** Null: no session can be made of these events. */
 export function digestLog(log: readonly SessionEvent[]): SessionDigest | null {
@@ -78,8 +83,14 @@ export function digestOf(state: SessionState): SessionDigest {
       atMs: Date.parse(startedAt),
       day: dayOf(startedAt),
       steps: [...steps.values()],
+      veterinarianFor: veterinarianFor(reps),
     },
   };
+}
+
+function veterinarianFor(reps: readonly Rep[]): readonly BodyArea[] {
+  const reasons = reps.flatMap(({ calls }) => calls.flatMap((call) => call.reasons));
+  return [...new Set(reasons.flatMap((why) => (why.kind === 'area-alarm' && why.level === 'veterinarian' ? [why.area] : [])))];
 }
 
 type Growing = { -readonly [K in keyof StepDigest]: StepDigest[K] } & { markedS: Seconds[]; liftedS: Seconds[] };

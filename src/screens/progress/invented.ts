@@ -47,6 +47,7 @@ export function inventedDigests(): readonly SessionDigest[] {
       place: t(place),
     },
     ...{ startedAt: '2026-01-05T18:00:00.000Z', atMs: 0, day: FIRST_DAY + after, steps: [stepOf(holdForS, kept, lifted)] },
+    veterinarianFor: [],
   }));
 }
 

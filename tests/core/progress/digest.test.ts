@@ -2,6 +2,7 @@
 import { expect, test } from 'vitest';
 import { DEMO_PLAN } from '../../../demo/scenario.ts';
 import { LONG, open, say, sessionStart, type } from '../../../demo/typed-session.ts';
+import type { Reason } from '../../../src/core/call.ts';
 import { firstStart } from '../../../src/core/next-start.ts';
 import { trialsOf } from '../../../src/core/progress/choice.ts';
 import { dayOf, isoDay, mondayOf, sayDayShort, weekOf } from '../../../src/core/progress/day.ts';
@@ -25,6 +26,17 @@ test('a warm-up is no trial, but its hold was a hold', () => {
   expect(three).toMatchObject({ stepId: 'hold-3', criterionS: 3, area: 'position', kept: 2, lifted: 0, others: 1 });
   expect(three?.markedS).toEqual([3.5, 3.5, 1.5]);
 });
+
+test('a place at which the veterinarian was named is told once', () => {
+  const paw = { ...firstStart(DEMO_PLAN.steps), startStepId: 'paw-rest' };
+  const { state } = type(open(sessionStart(DEMO_PLAN, paw, LONG)), 'kk lllllll');
+  const named = state.reps.flatMap(({ calls }) => calls.flatMap(({ reasons }) => reasons)).filter(isVeterinarian);
+  expect(named.length).toBeGreaterThan(0);
+  expect(digestOf(state).veterinarianFor).toEqual(['paws']);
+  expect(digestOf(type(open(sessionStart(DEMO_PLAN, paw, LONG)), 'kk kkkk').state).veterinarianFor).toEqual([]);
+});
+
+const isVeterinarian = (why: Reason) => why.kind === 'area-alarm' && why.level === 'veterinarian';
 
 test('a pause is no practice', () => {
   const played = type(begin(), 'kk');

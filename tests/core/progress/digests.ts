@@ -16,6 +16,8 @@ export function on(stepId: string, kept: number, of: number): StepDigest {
 export function digest(day: number, step: StepDigest | readonly StepDigest[], under: Partial<SessionDigest> = {}): SessionDigest {
   return {
     ...{ id: `s-${day}`, dogId: 'dog', planId: 'plan', planTitle: 'Paws', handler: 'Kim', place: 'kitchen', rule: STEADY },
-    ...{ startedAt: new Date(day * 86_400_000).toISOString(), atMs: day * 86_400_000, day, steps: [step].flat(), ...under },
+    ...{ startedAt: new Date(day * 86_400_000).toISOString(), atMs: day * 86_400_000, day, steps: [step].flat() },
+    veterinarianFor: [],
+    ...under,
   };
 }

@@ -16,16 +16,8 @@ import {
 import type { SessionRule } from './rule.ts';
 import type { Seconds } from './units.ts';
 
-export type PlanEdit =
-  /** `at`: 0 puts it below all others. */
-  | { readonly kind: 'insert'; readonly step: Step; readonly at: number }
-  | { readonly kind: 'remove'; readonly stepId: string }
-  /** `by`: +1 is one harder, -1 one easier. */
-  | { readonly kind: 'move'; readonly stepId: string; readonly by: number }
-  /** Puts the half step in front of this one. */
-  | { readonly kind: 'split'; readonly stepId: string }
-  /** Takes a half step out again. */
-  | { readonly kind: 'unsplit'; readonly stepId: string }
+/** What the handler writes of a step. */
+export type StepChange =
   /** Words and seconds together, so that neither is lost; a title left as it was follows the seconds that it names. */
   | { readonly kind: 'reword'; readonly stepId: string; readonly title: string; readonly seconds: Seconds }
   /** Where and how far the hand goes, and the caution; '' is none. Half steps of it that lie on the ladder go to the same place. */
@@ -37,7 +29,21 @@ export type PlanEdit =
       readonly caution: string;
     }
   /** The half-way of a handling step, in the handler's words: halves of handling are never invented. null: none any more. */
-  | { readonly kind: 'prepare-half'; readonly stepId: string; readonly halfway: (Handling & { readonly title: string }) | null }
+  | { readonly kind: 'prepare-half'; readonly stepId: string; readonly halfway: (Handling & { readonly title: string }) | null };
+
+export type PlanEdit =
+  | StepChange
+  /** Kept as one or refused as one: a half may be as long as its whole becomes. */
+  | { readonly kind: 'together'; readonly stepId: string; readonly changes: readonly StepChange[] }
+  /** `at`: 0 puts it below all others. */
+  | { readonly kind: 'insert'; readonly step: Step; readonly at: number }
+  | { readonly kind: 'remove'; readonly stepId: string }
+  /** `by`: +1 is one harder, -1 one easier. */
+  | { readonly kind: 'move'; readonly stepId: string; readonly by: number }
+  /** Puts the half step in front of this one. */
+  | { readonly kind: 'split'; readonly stepId: string }
+  /** Takes a half step out again. */
+  | { readonly kind: 'unsplit'; readonly stepId: string }
   | { readonly kind: 'choose-rule'; readonly rule: SessionRule }
   | { readonly kind: 'name-plan'; readonly title: string; readonly position: string };
 
@@ -81,15 +87,26 @@ function apply(plan: Plan, edit: PlanEdit): Edited {
     case 'unsplit':
       return unsplit(plan, edit.stepId);
     case 'reword':
-      return withSteps(steps.map((step) => (step.id === edit.stepId ? reworded(step, edit.title, edit.seconds) : step)));
     case 'prepare-half':
-      return withSteps(steps.map((step) => (step.id === edit.stepId ? withHalfway(step, edit.halfway) : step)));
     case 'rehandle':
-      return withSteps(steps.map((step) => rehandled(step, edit)));
+      return withSteps(changed(steps, edit));
+    case 'together':
+      return withSteps(edit.changes.reduce(changed, steps));
     case 'choose-rule':
       return { ok: true, plan: { ...plan, rule: edit.rule } };
     case 'name-plan':
       return { ok: true, plan: { ...plan, title: edit.title, position: edit.position } };
+  }
+}
+
+function changed(steps: readonly Step[], change: StepChange): readonly Step[] {
+  switch (change.kind) {
+    case 'reword':
+      return steps.map((step) => (step.id === change.stepId ? reworded(step, change.title, change.seconds) : step));
+    case 'prepare-half':
+      return steps.map((step) => (step.id === change.stepId ? withHalfway(step, change.halfway) : step));
+    case 'rehandle':
+      return steps.map((step) => rehandled(step, change));
   }
 }
 
@@ -130,7 +147,7 @@ function withHalfway(step: Step, halfway: (Handling & { readonly title: string }
   return halfway ? { ...bare, halfway } : bare;
 }
 
-function rehandled(step: Step, edit: PlanEdit & { kind: 'rehandle' }): Step {
+function rehandled(step: Step, edit: StepChange & { kind: 'rehandle' }): Step {
   const isIt = step.id === edit.stepId;
   if (step.kind !== 'handling' || !(isIt || step.halfOf?.aboveId === edit.stepId)) return step;
   const { caution: _, ...bare } = step;

@@ -60,7 +60,11 @@ function show(value: string | number | undefined): string {
 
 /** "1.5" in English, "1,5" in German; always so many decimals. */
 export function fixed(value: number, decimals: number): string {
-  const { format } = new Intl.NumberFormat(spoken.locale, { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
+  const { format } = new Intl.NumberFormat(spoken.locale, {
+    minimumFractionDigits: decimals,
+    maximumFractionDigits: decimals,
+    useGrouping: false,
+  });
   return format(value);
 }
 

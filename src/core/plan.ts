@@ -97,6 +97,12 @@ export function titleWith(step: Step, seconds: Seconds): string | null {
   return step.title.search(named) < 0 ? null : step.title.replace(named, written(seconds));
 }
 
+/** "Lie flat 3.5 s" of a step of 3.5 s, in whatever language it was written. */
+export function titleSaysSeconds(step: Step): boolean {
+  const seconds = String(criterionS(step));
+  return [seconds, seconds.replace('.', ',')].some((said) => step.title.includes(`${said} s`));
+}
+
 /** The title of a hold like these, in the words of the first that names its seconds. */
 export function titleLike(steps: readonly Step[], holdForS: Seconds): string {
   const titles = steps.map((step) => (step.kind === 'duration' ? titleWith(step, holdForS) : null));

@@ -13,6 +13,7 @@ import { GERMAN_PLAN } from './german-plan.ts';
 import { GERMAN_PRACTICE } from './german-practice.ts';
 import { GERMAN_PROGRESS } from './german-progress.ts';
 import { GERMAN_REVIEW } from './german-review.ts';
+import { GERMAN_RULE_FIGURES } from './german-rule-figures.ts';
 import { GERMAN_RULES } from './german-rules.ts';
 import { GERMAN_RUNGS } from './german-rungs.ts';
 import { GERMAN_SETTINGS } from './german-settings.ts';
@@ -29,6 +30,7 @@ export const GERMAN = {
   ...GERMAN_SUMMARY,
   ...GERMAN_PICTURE,
   ...GERMAN_PLAN,
+  ...GERMAN_RULE_FIGURES,
   ...GERMAN_REVIEW,
   ...GERMAN_PRACTICE,
   ...GERMAN_HOME,

@@ -1,7 +1,8 @@
 /** The ladder as stairs, easiest at the bottom; a half step is half as high. A tap on a tread opens it for changes. */
 import type { CSSProperties } from 'react';
 import type { PlanEdit, Refused } from '../../core/edit-plan.ts';
-import { criterionS, type Step } from '../../core/plan.ts';
+import { t } from '../../core/language.ts';
+import { criterionS, type Step, titleSaysSeconds } from '../../core/plan.ts';
 import css from './ladder.module.css';
 import { StepEditor } from './step-editor.tsx';
 
@@ -19,7 +20,7 @@ interface Props {
 export function Ladder(props: Props) {
   const { steps } = props;
   return (
-    <ol className={css.ladder} style={{ '--count': steps.length } as CSSProperties} aria-label="Steps, hardest first">
+    <ol className={css.ladder} style={{ '--count': steps.length } as CSSProperties} aria-label={t('Steps, hardest first')}>
       {steps.map((step, i) => <Tread key={step.id} step={step} i={i} {...props} />).reverse()}
     </ol>
   );
@@ -32,9 +33,9 @@ function Tread({ step, i, ...props }: Props & { step: Step; i: number }) {
       <button type="button" className={css.face} aria-expanded={open} onClick={() => props.onOpen(open ? null : step.id)}>
         <span className={css.title}>{step.title}</span>
         {step.caution ? <CautionMark /> : null}
-        {step.halfOf ? <span className={css.note}>half step</span> : null}
-        {props.startStepId === step.id ? <span className={css.start}>next session</span> : null}
-        {saysSeconds(step) ? null : <span className={css.seconds}>{criterionS(step)} s</span>}
+        {step.halfOf ? <span className={css.note}>{t('half step')}</span> : null}
+        {props.startStepId === step.id ? <span className={css.start}>{t('next session')}</span> : null}
+        {saysSeconds(step) ? null : <span className={css.seconds}>{t('{n} s', { n: criterionS(step) })}</span>}
       </button>
       {beginsCaution(props.steps, i) ? <p className={css.caution}>{step.caution}</p> : null}
       {open ? <StepEditor {...props} step={step} i={i} /> : null}
@@ -44,7 +45,7 @@ function Tread({ step, i, ...props }: Props & { step: Step; i: number }) {
 
 /** "Lie flat 3 s" needs no second "3 s"; "paid at once" says it too. */
 function saysSeconds(step: Step): boolean {
-  return criterionS(step) === 0 || step.title.includes(`${criterionS(step)} s`);
+  return criterionS(step) === 0 || titleSaysSeconds(step);
 }
 
 /** Said once, before the first step that it holds for. */
@@ -55,7 +56,7 @@ function beginsCaution(steps: readonly Step[], i: number): boolean {
 
 function CautionMark() {
   return (
-    <svg className={css.mark} viewBox="0 0 20 18" role="img" aria-label="with caution">
+    <svg className={css.mark} viewBox="0 0 20 18" role="img" aria-label={t('with caution')}>
       <path d="M10 1.5 19 17H1Z" />
       <path d="M10 7v5m0 2v.5" />
     </svg>

@@ -11,7 +11,9 @@ import {
   positionWords,
   readyPlan,
 } from '../../core/ladders.ts';
+import { t } from '../../core/language.ts';
 import { useApp, useIntents } from '../app-context.tsx';
+import { Rich } from '../parts/rich.tsx';
 import css from './plan.module.css';
 
 export function NewPlan() {
@@ -32,12 +34,12 @@ export function NewPlan() {
   return (
     <form className="stack wide" onSubmit={(event) => void keep(event)}>
       <header className="stack">
-        <h1>A new plan</h1>
-        <p>Choose how your dog holds still and what you want to do. Every step can be changed afterwards.</p>
+        <h1>{t('A new plan')}</h1>
+        <p>{t('Choose how your dog holds still and what you want to do. Every step can be changed afterwards.')}</p>
       </header>
       {dogs.length > 1 ? (
         <label className={css.field}>
-          Dog
+          {t('Dog')}
           <select value={forDog} onChange={(event) => setDogId(event.target.value)}>
             {dogs.map(({ id, name }) => (
               <option key={id} value={id}>
@@ -48,24 +50,27 @@ export function NewPlan() {
         </label>
       ) : null}
       <Choices
-        legend="Position"
+        legend={t('Position')}
         options={POSITIONS.map((key) => [key, positionWords(key).name] as const)}
         value={position}
         onChoose={setPosition}
       />
       <Choices
-        legend="Body area"
+        legend={t('Body area')}
         options={HANDLED_AREAS.map((key) => [key, areaName(key)] as const)}
         value={area}
         onChoose={setArea}
       />
       <section className="stack">
         <p>
-          {plan.steps.length} steps, from <q>{plan.steps[0]?.title}</q> to <q>{plan.steps.at(-1)?.title}</q>.
+          <Rich
+            say="{n} steps, from {first} to {last}."
+            with={{ n: plan.steps.length, first: <q>{plan.steps[0]?.title}</q>, last: <q>{plan.steps.at(-1)?.title}</q> }}
+          />
         </p>
         <p>{cautionFor(area)}</p>
         <button type="submit" className="primary" disabled={forDog === ''}>
-          Keep this plan
+          {t('Keep this plan')}
         </button>
       </section>
     </form>

@@ -2,6 +2,7 @@
 import { useEffect, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { type Draft, draftOf, editDraft, type PlanEdit, undoEdit } from '../../core/edit-plan.ts';
+import { t } from '../../core/language.ts';
 import type { NextStart } from '../../core/next-start.ts';
 import type { Plan } from '../../core/plan.ts';
 import { ruleOf } from '../../core/rule.ts';
@@ -19,9 +20,9 @@ export function PlanScreen({ planId }: { planId: string }) {
   if (!plan)
     return (
       <div className="stack">
-        <h1>There is no such plan on this device</h1>
+        <h1>{t('There is no such plan on this device')}</h1>
         <Link href="/plan/new" className="button primary">
-          Make a plan
+          {t('Make a plan')}
         </Link>
       </div>
     );
@@ -44,9 +45,9 @@ function EditPlan({ kept }: { kept: Plan }) {
       <Head plan={plan} />
       <section className={css.part}>
         <div className={css.head}>
-          <h2>The ladder</h2>
+          <h2>{t('The ladder')}</h2>
           <button type="button" disabled={past.length === 0} onClick={() => show(undoEdit(draft))}>
-            Undo
+            {t('Undo')}
           </button>
         </div>
         <p role="status" className={css.refusal}>
@@ -59,8 +60,9 @@ function EditPlan({ kept }: { kept: Plan }) {
           {...{ openId, refused, onEdit, newId }}
         />
         <p className="soft small">
-          Easiest at the bottom. Tap a step to change it. A session under way keeps the ladder it began with; the next one begins
-          on the nearest easier step that is left.
+          {t(
+            'Easiest at the bottom. Tap a step to change it. A session under way keeps the ladder it began with; the next one begins on the nearest easier step that is left.',
+          )}
         </p>
       </section>
       <RulePart
@@ -91,9 +93,9 @@ function Head({ plan }: { plan: Plan }) {
       </p>
       <div className="row">
         <button type="button" className="primary" onClick={() => void practise(plan.id).then(() => go('/practice'))}>
-          Practise
+          {t('Practise')}
         </button>
-        <Link href="/plan/new">Make another plan</Link>
+        <Link href="/plan/new">{t('Make another plan')}</Link>
       </div>
     </header>
   );

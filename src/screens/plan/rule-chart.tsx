@@ -1,6 +1,7 @@
 /** The one small chart under a rule: chance to raise before going back, or within so many trials, against how much the dog truly keeps. */
 import { scaleLinear } from 'd3-scale';
 import { area, curveMonotoneX, line } from 'd3-shape';
+import { t } from '../../core/language.ts';
 import css from './rule-chart.module.css';
 import { type CurvePoint, LEAST, type OwnTrials, ownInterval, type RuleFigures, type Span, TOO_EARLY } from './rule-figures.ts';
 
@@ -41,7 +42,7 @@ export function RuleChart({ figures, span, usual, own, finding }: Props) {
       className={css.chart}
       viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
       role="img"
-      aria-label={`${finding} The table below says the same.`}
+      aria-label={`${finding} ${t('The table below says the same.')}`}
     >
       <Early points={early} span={span} />
       <Axes />
@@ -66,7 +67,7 @@ function Early({ points, span }: { points: readonly CurvePoint[]; span: Span }) 
       <path d={under(span)(points) ?? ''} fill="url(#early-ink)" />
       <line className={css.bound} x1={x(TOO_EARLY)} x2={x(TOO_EARLY)} y1={EDGE.top - 16} y2={FLOOR} />
       <text className={css.label} x={x(TOO_EARLY) - 6} y={EDGE.top - 8} textAnchor="end">
-        too early to raise
+        {t('too early to raise')}
       </text>
     </>
   );
@@ -76,7 +77,7 @@ function Axes() {
   return (
     <g>
       <text className={css.label} x="0" y="14">
-        raised, of 100 visits
+        {t('raised, of 100 visits')}
       </text>
       {[0, 0.5, 1].map((chance) => (
         <g key={chance}>
@@ -92,7 +93,7 @@ function Axes() {
         </text>
       ))}
       <text className={css.label} x={(EDGE.left + WIDTH - EDGE.right) / 2} y={HEIGHT - 8} textAnchor="middle">
-        truly kept of 10
+        {t('truly kept of 10')}
       </text>
     </g>
   );

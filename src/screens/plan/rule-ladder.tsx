@@ -1,4 +1,5 @@
 /** Where a rule settles on a ladder without learning: a column a step, as high as the time spent there. */
+import { t } from '../../core/language.ts';
 import css from './rule-chart.module.css';
 import { LADDER, type RuleFigures, TOO_EARLY } from './rule-figures.ts';
 
@@ -13,14 +14,14 @@ export function RuleLadder({ figures: { timeByStep }, said }: { figures: RuleFig
   return (
     <svg className={css.chart} viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={said}>
       <text className={css.label} x="0" y="14">
-        time on each step, of 100 trials
+        {t('time on each step, of 100 trials')}
       </text>
       {timeByStep.map((share, step) => (
         <Column key={LADDER[step]} step={step} share={share} highPx={((FLOOR - EDGE.top) * share) / most} />
       ))}
       <line className={css.axis} x1={EDGE.left} x2={WIDTH - EDGE.right} y1={FLOOR} y2={FLOOR} />
       <text className={css.label} x={(EDGE.left + WIDTH - EDGE.right) / 2} y={HEIGHT - 6} textAnchor="middle">
-        kept there, of 100
+        {t('kept there, of 100')}
       </text>
     </svg>
   );

@@ -1,5 +1,6 @@
 /** Which rule judges the steps: choose it, hear it in one sentence, and see how fast it is. */
 import { useId, useState } from 'react';
+import { fixed, t } from '../../core/language.ts';
 import {
   CHOICES,
   type Evidence,
@@ -19,7 +20,7 @@ import { RuleChart } from './rule-chart.tsx';
 import { figuresOf, type OwnTrials, type RuleFigures, SPANS, type Span, speedOf } from './rule-figures.ts';
 import { RuleLadder } from './rule-ladder.tsx';
 import { PercentileTable, RuleTables, SideBySide } from './rule-table.tsx';
-import { SPAN_WORDS, sayFinding, sayLadder, sayOwn, sayTrials, TOO_MANY } from './rule-words.ts';
+import { sayFinding, sayLadder, sayOwn, sayTrials, spanWords, TOO_MANY } from './rule-words.ts';
 
 interface Props {
   readonly rule: SessionRule;
@@ -32,7 +33,7 @@ interface Props {
 export function RulePart({ rule, own, refusal, onChoose }: Props) {
   return (
     <section className={css.part}>
-      <h2>When the step goes up</h2>
+      <h2>{t('When the step goes up')}</h2>
       <Choice rule={rule} onChoose={onChoose} />
       {rule.kind === 'k-of-m' ? <OwnNumbers rule={rule} onChoose={onChoose} /> : null}
       {refusal === '' ? null : (
@@ -42,31 +43,45 @@ export function RulePart({ rule, own, refusal, onChoose }: Props) {
       )}
       <p>{sayRule(rule)}</p>
       <Speed rule={rule} own={own} />
-      <SideBySide rule={rule} />
       <Why rule={rule} />
     </section>
   );
 }
 
-/** What the exact chain says of the chosen rule: drawn, in sentences, and as a table. */
+/** How fast the chosen rule is: one sentence for whoever begins, the rest for whoever asks. */
 function Speed({ rule, own }: Pick<Props, 'rule' | 'own'>) {
-  const [span, setSpan] = useState<Span>('all');
   const figures = figuresOf(rule);
   const finding = sayFinding(rule, figures);
+  return (
+    <>
+      {own ? <p>{sayOwn(own)}</p> : null}
+      <figure className={css.figure}>
+        <figcaption className={css.finding}>{finding}</figcaption>
+        <details>
+          <summary>{t('How fast it is, drawn and in figures')}</summary>
+          <div className="stack">
+            <Exact {...{ rule, own, figures, finding }} />
+          </div>
+        </details>
+      </figure>
+    </>
+  );
+}
+
+/** What the exact chain says of the rule: drawn, in sentences, as a table, and beside the other rules. */
+function Exact({ rule, own, figures, finding }: Pick<Props, 'rule' | 'own'> & { figures: RuleFigures; finding: string }) {
+  const [span, setSpan] = useState<Span>('all');
   const usual = rule.kind === 'steady' ? null : figuresOf(STEADY).handling.curve;
   return (
     <>
-      <figure className={css.figure}>
-        <figcaption className={css.finding}>{finding}</figcaption>
-        <Spans span={span} onChoose={setSpan} />
-        <RuleChart {...{ figures, span, usual, own, finding }} />
-        <Lines figures={figures} usual={usual !== null} />
-      </figure>
-      {own ? <p>{sayOwn(own)}</p> : null}
+      <Spans span={span} onChoose={setSpan} />
+      <RuleChart {...{ figures, span, usual, own, finding }} />
+      <Lines figures={figures} usual={usual !== null} />
       <p>{sayTrials(figures)}</p>
       <p>{sayLadder(figures)}</p>
       <RuleLadder figures={figures} said={sayLadder(figures)} />
       <RuleTables figures={figures} />
+      <SideBySide rule={rule} />
     </>
   );
 }
@@ -74,11 +89,11 @@ function Speed({ rule, own }: Pick<Props, 'rule' | 'own'>) {
 function Spans({ span, onChoose }: { span: Span; onChoose: (span: Span) => void }) {
   return (
     <fieldset className={css.spans}>
-      <legend>Raised</legend>
+      <legend>{t('Raised')}</legend>
       {SPANS.map((each) => (
         <label key={each} className={css.choice}>
           <input type="radio" name="span" checked={each === span} onChange={() => onChoose(each)} />
-          {SPAN_WORDS[each]}
+          {spanWords(each)}
         </label>
       ))}
     </fieldset>
@@ -94,7 +109,7 @@ function Choice({ rule, onChoose }: Pick<Props, 'rule' | 'onChoose'>) {
   const known = CHOICES.some((choice) => sameRule(choice, rule));
   return (
     <div className={css.field}>
-      <label htmlFor={id}>Rule</label>
+      <label htmlFor={id}>{t('Rule')}</label>
       <select
         id={id}
         value={known ? ruleKey(rule) : OWN_KEY}
@@ -104,16 +119,22 @@ function Choice({ rule, onChoose }: Pick<Props, 'rule' | 'onChoose'>) {
       >
         {CHOICES.map((choice) => (
           <option key={ruleKey(choice)} value={ruleKey(choice)}>
-            {nameRule(choice)}
-            {sameRule(choice, STEADY) ? ' (usual)' : ''}
-            {speedOf(choice).at7 >= TOO_MANY ? ': too fast' : ''}
+            {sayChoice(choice)}
           </option>
         ))}
-        <option value={OWN_KEY}>{known ? 'k of m, in your own numbers' : `Your own: ${nameRule(rule)}`}</option>
-        <option disabled>Percentile: not for marked holds, why is said below</option>
+        <option value={OWN_KEY}>
+          {known ? t('k of m, in your own numbers') : t('Your own: {rule}', { rule: nameRule(rule) })}
+        </option>
+        <option disabled>{t('Percentile: not for marked holds, why is said below')}</option>
       </select>
     </div>
   );
+}
+
+function sayChoice(choice: SessionRule): string {
+  const rule = nameRule(choice);
+  if (sameRule(choice, STEADY)) return t('{rule} (usual)', { rule });
+  return speedOf(choice).at7 >= TOO_MANY ? t('{rule}: too fast', { rule }) : rule;
 }
 
 function OwnNumbers({ rule, onChoose }: { rule: KOfMRule; onChoose: Props['onChoose'] }) {
@@ -126,7 +147,7 @@ function OwnNumbers({ rule, onChoose }: { rule: KOfMRule; onChoose: Props['onCho
   return (
     <div className="row">
       <label className={css.number}>
-        Kept
+        {t('Kept')}
         <input
           type="number"
           min={1}
@@ -136,7 +157,7 @@ function OwnNumbers({ rule, onChoose }: { rule: KOfMRule; onChoose: Props['onCho
         />
       </label>
       <label className={css.number}>
-        of
+        {t('of#kept _ of _')}
         <input
           type="number"
           min={1}
@@ -146,13 +167,13 @@ function OwnNumbers({ rule, onChoose }: { rule: KOfMRule; onChoose: Props['onCho
         />
       </label>
       <label className={css.number}>
-        counted
+        {t('counted')}
         <select
           value={rule.window}
           onChange={(event) => change({ window: event.target.value === 'blocks' ? 'blocks' : 'sliding' })}
         >
-          <option value="blocks">in blocks</option>
-          <option value="sliding">anywhere</option>
+          <option value="blocks">{t('in blocks')}</option>
+          <option value="sliding">{t('anywhere')}</option>
         </select>
       </label>
     </div>
@@ -162,10 +183,10 @@ function OwnNumbers({ rule, onChoose }: { rule: KOfMRule; onChoose: Props['onCho
 function Lines({ figures, usual }: { figures: RuleFigures; usual: boolean }) {
   return (
     <ul className={css.lines}>
-      <li data-line="handling">{figures.holding ? 'handling' : 'holding still and handling'}</li>
-      {figures.holding ? <li data-line="holding">holding still</li> : null}
-      {usual ? <li data-line="usual">steady, for comparison</li> : null}
-      <li data-line="early">raised too early</li>
+      <li data-line="handling">{figures.holding ? t('handling') : t('holding still and handling')}</li>
+      {figures.holding ? <li data-line="holding">{t('holding still')}</li> : null}
+      {usual ? <li data-line="usual">{t('steady, for comparison')}</li> : null}
+      <li data-line="early">{t('raised too early')}</li>
     </ul>
   );
 }
@@ -174,15 +195,17 @@ function Why({ rule }: { rule: SessionRule }) {
   const evidence = evidenceFor(rule);
   return (
     <details>
-      <summary>How it counts, and what speaks for it</summary>
+      <summary>{t('How it counts, and what speaks for it')}</summary>
       <div className="stack">
         <p>{explainRule(rule)}</p>
-        {evidence.length === 0 ? <p>Nobody has compared this rule on invented dogs. The chart is exact all the same.</p> : null}
+        {evidence.length === 0 ? (
+          <p>{t('Nobody has compared this rule on invented dogs. The chart is exact all the same.')}</p>
+        ) : null}
         {evidence.map((each) => (
           <p key={each.from}>{sayEvidence(each)}</p>
         ))}
-        {evidence.length === 0 ? null : <p>Invented dogs rank rules; they say nothing about yours.</p>}
-        <h3>Percentile</h3>
+        {evidence.length === 0 ? null : <p>{t('Invented dogs rank rules; they say nothing about yours.')}</p>}
+        <h3>{t('Percentile')}</h3>
         <p className="soft">{explainRule(USUAL_PERCENTILE)}</p>
         <PercentileTable />
       </div>
@@ -190,13 +213,15 @@ function Why({ rule }: { rule: SessionRule }) {
   );
 }
 
-const WHOSE: Readonly<Record<Evidence['from'], string>> = {
-  own: 'invented dogs trained by this app',
-  confirmed: 'other invented dogs',
-  first: 'or more invented dogs of an earlier comparison',
-};
+const EVIDENCE = {
+  own: 'Of {dogs} invented dogs trained by this app {top} of 100 reach the top, after {reps} reps and {lifts} lifts on average; {early} of 100 raises come too early.',
+  confirmed:
+    'Of {dogs} other invented dogs {top} of 100 reach the top, after {reps} reps and {lifts} lifts on average; {early} of 100 raises come too early.',
+  first:
+    'Of {dogs} or more invented dogs of an earlier comparison {top} of 100 reach the top, after {reps} reps and {lifts} lifts on average; {early} of 100 raises come too early.',
+} as const satisfies Record<Evidence['from'], string>;
 
 function sayEvidence({ from, dogs, reachTop, reps, lifts, earlyRaises }: Evidence): string {
-  const [top, early] = [reachTop, earlyRaises].map((share) => (100 * share).toFixed(1));
-  return `Of ${dogs} ${WHOSE[from]} ${top} of 100 reach the top, after ${reps} reps and ${lifts} lifts on average; ${early} of 100 raises come too early.`;
+  const shares = { top: fixed(100 * reachTop, 1), early: fixed(100 * earlyRaises, 1) };
+  return t(EVIDENCE[from], { dogs, reps, lifts, ...shares });
 }

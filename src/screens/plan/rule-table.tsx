@@ -1,4 +1,5 @@
 /** The figures of rules as tables: one rule over every true success, and the rules side by side. */
+import { fixed, t } from '../../core/language.ts';
 import { CHOICES, type Evidence, evidenceFor, nameRule, ruleKey, type SessionRule, sameRule } from '../../core/rule.ts';
 import { percentileRank } from '../../core/statistics/percentile.ts';
 import type { Share } from '../../core/units.ts';
@@ -10,11 +11,11 @@ import { mean, TOO_MANY } from './rule-words.ts';
 export function RuleTables({ figures: { handling, holding } }: { figures: RuleFigures }) {
   return (
     <details>
-      <summary>The same as a table</summary>
-      <KindTable title={holding ? 'Handling' : 'Holding still and handling'} figures={handling} />
-      {holding ? <KindTable title="Holding still" figures={holding} /> : null}
+      <summary>{t('The same as a table')}</summary>
+      <KindTable title={holding ? t('Handling') : t('Holding still and handling')} figures={handling} />
+      {holding ? <KindTable title={t('Holding still')} figures={holding} /> : null}
       <p className="soft small">
-        Exact, by trying all outcomes. “To raise” and “to return”: mean trials of the visits that end so.
+        {t('Exact, by trying all outcomes. “To raise” and “to return”: mean trials of the visits that end so.')}
       </p>
     </details>
   );
@@ -25,21 +26,21 @@ const hundred = (chance: number): number => Math.round(100 * chance);
 function KindTable({ title, figures }: { title: string; figures: KindFigures }) {
   return (
     <table className={css.table}>
-      <caption>{title}: raised, of 100 visits</caption>
+      <caption>{t('{title}: raised, of 100 visits', { title })}</caption>
       <thead>
         <tr>
-          <th scope="col">truly kept</th>
-          <th scope="col">in 10 trials</th>
-          <th scope="col">in 20</th>
-          <th scope="col">ever</th>
-          <th scope="col">trials to raise</th>
-          <th scope="col">to return</th>
+          <th scope="col">{t('truly kept')}</th>
+          <th scope="col">{t('in 10 trials')}</th>
+          <th scope="col">{t('in 20')}</th>
+          <th scope="col">{t('ever')}</th>
+          <th scope="col">{t('trials to raise')}</th>
+          <th scope="col">{t('to return')}</th>
         </tr>
       </thead>
       <tbody>
         {figures.rows.map(({ p, raised, trialsToRaise, trialsToReturn }) => (
           <tr key={p}>
-            <th scope="row">{+(10 * p).toFixed(1)} of 10</th>
+            <th scope="row">{t('{n} of 10', { n: +(10 * p).toFixed(1) })}</th>
             <td>{hundred(raised['10'])}</td>
             <td>{hundred(raised['20'])}</td>
             <td>{hundred(raised.all)}</td>
@@ -58,14 +59,14 @@ export function SideBySide({ rule }: { rule: SessionRule }) {
   return (
     <div className={css.wide}>
       <table className={css.table}>
-        <caption>The rules side by side</caption>
+        <caption>{t('The rules side by side')}</caption>
         <thead>
           <tr>
-            <th scope="col">rule</th>
-            <th scope="col">raised at 7 of 10</th>
-            <th scope="col">at 9 of 10</th>
-            <th scope="col">lifts a dog</th>
-            <th scope="col">early raises</th>
+            <th scope="col">{t('rule')}</th>
+            <th scope="col">{t('raised at 7 of 10')}</th>
+            <th scope="col">{t('at 9 of 10')}</th>
+            <th scope="col">{t('lifts a dog')}</th>
+            <th scope="col">{t('early raises')}</th>
           </tr>
         </thead>
         <tbody>
@@ -75,8 +76,9 @@ export function SideBySide({ rule }: { rule: SessionRule }) {
         </tbody>
       </table>
       <p className="soft small">
-        Raised: of 100 visits to a handling step by a dog that truly keeps so many, exact. Lifts up to the goal, and raises of 100
-        that came too early: on 2000 invented dogs trained by this app; they rank rules and say nothing about yours.
+        {t(
+          'Raised: of 100 visits to a handling step by a dog that truly keeps so many, exact. Lifts up to the goal, and raises of 100 that came too early: on 2000 invented dogs trained by this app; they rank rules and say nothing about yours.',
+        )}
       </p>
     </div>
   );
@@ -89,13 +91,10 @@ function RuleLine({ rule, isChosen }: { rule: SessionRule; isChosen: boolean }) 
   return (
     <tr aria-current={isChosen || undefined} data-fast={at7 >= TOO_MANY || undefined}>
       <th scope="row">{nameRule(rule)}</th>
-      <td>
-        {hundred(at7)}
-        {at7 >= TOO_MANY ? ' too fast' : ''}
-      </td>
+      <td>{at7 >= TOO_MANY ? t('{n} too fast', { n: hundred(at7) }) : hundred(at7)}</td>
       <td>{hundred(at9)}</td>
-      <td>{figure(({ lifts }) => lifts.toFixed(0))}</td>
-      <td>{figure(({ earlyRaises }) => (100 * earlyRaises).toFixed(1))}</td>
+      <td>{figure(({ lifts }) => fixed(lifts, 0))}</td>
+      <td>{figure(({ earlyRaises }) => fixed(100 * earlyRaises, 1))}</td>
     </tr>
   );
 }
@@ -108,13 +107,13 @@ const PAID: readonly Share[] = [0.5, 0.8];
 export function PercentileTable() {
   return (
     <table className={css.table}>
-      <caption>Which hold the next one would have to beat, counted from the shortest</caption>
+      <caption>{t('Which hold the next one would have to beat, counted from the shortest')}</caption>
       <thead>
         <tr>
-          <th scope="col">of the last</th>
+          <th scope="col">{t('of the last')}</th>
           {PAID.map((share) => (
             <th key={share} scope="col">
-              to pay {10 * share} of 10
+              {t('to pay {n} of 10', { n: 10 * share })}
             </th>
           ))}
         </tr>
@@ -122,7 +121,7 @@ export function PercentileTable() {
       <tbody>
         {LOOKED_BACK.map((m) => (
           <tr key={m}>
-            <th scope="row">{m} holds</th>
+            <th scope="row">{t('{n} holds', { n: m })}</th>
             {PAID.map((share) => (
               <td key={share}>{sayRank(percentileRank(m, share))}</td>
             ))}
@@ -135,5 +134,5 @@ export function PercentileTable() {
 
 /** A rank between two takes the lower, which is easier. */
 function sayRank(rank: number): string {
-  return Number.isInteger(rank) ? `${rank}.` : `${Math.floor(rank)}. (k = ${rank.toFixed(1)})`;
+  return Number.isInteger(rank) ? `${rank}.` : `${Math.floor(rank)}. (k = ${fixed(rank, 1)})`;
 }

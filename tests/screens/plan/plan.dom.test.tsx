@@ -165,28 +165,18 @@ test('what the hand does, the place and the caution are changed together', async
   change('What the hand does', 'one finger on the toe');
   change('Place', 'coat-and-tail');
   change('Caution, said before the step', '');
-  press('Change the handling');
+  press('Change');
   const { caution: _, ...bare } = DEMO_PLAN.steps[6] as HandlingStep;
   expect(app.saved.at(-1)?.steps[6]).toEqual({ ...bare, area: 'coat-and-tail', extent: 'one finger on the toe' });
 });
 
 test.each([
-  ['What the hand does', ' ', 'Change the handling', 'Say what the hand does.'],
-  [
-    'Half of it, in a few words: less of the place, less pressure or less time',
-    '',
-    'Change the half',
-    'The half needs a few words.',
-  ],
-  ['What the hand does in the half', '', 'Change the half', 'Say what the hand does in the half.'],
-  ['Seconds the half lasts', '3', 'Change the half', 'The half lasts 3 s: it cannot be longer than the whole, 2 s.'],
-  ['Seconds the half lasts', '', 'Change the half', 'Say how many seconds the half lasts; 0 is a touch and away.'],
-  [
-    'Seconds the half lasts',
-    '2',
-    'Change the half',
-    'The half is the whole: make it less of the place, less pressure or less time.',
-  ],
+  ['What the hand does', ' ', 'Change', 'Say what the hand does.'],
+  ['Half of it, in a few words: less of the place, less pressure or less time', '', 'Change', 'The half needs a few words.'],
+  ['What the hand does in the half', '', 'Change', 'Say what the hand does in the half.'],
+  ['Seconds the half lasts', '3', 'Change', 'The half lasts 3 s: it cannot be longer than the whole, 2 s.'],
+  ['Seconds the half lasts', '', 'Change', 'Say how many seconds the half lasts; 0 is a touch and away.'],
+  ['Seconds the half lasts', '2', 'Change', 'The half is the whole: make it less of the place, less pressure or less time.'],
   ['Seconds it lasts', '0.5', 'Change', 'The half lasts 1 s: it cannot be longer than the whole, 0.5 s.'],
   ['Seconds it lasts', '', 'Change', 'Say how many seconds; 0 is paid at once.'],
 ])('%s "%s" is refused beside the field', async (label, value, button, said) => {
@@ -203,7 +193,7 @@ test('near the face a caution that does not name the veterinarian is refused', a
   open('Rest a hand on the paw 2 s');
   change('Place', 'eyes');
   change('Caution, said before the step', 'Be gentle.');
-  press('Change the handling');
+  press('Change');
   expect(screen.getByRole('alert').textContent).toBe('Near the face a step needs its caution, and it names the veterinarian.');
   expect(app.saved).toEqual([]);
 });
@@ -233,7 +223,7 @@ test('a half that is no longer prepared can be worded anew, with its extent and 
   change(/^Half of it/, 'Two fingers 1.5 s');
   change('What the hand does in the half', 'two fingers, no weight');
   change('Seconds the half lasts', '1.5');
-  press('Change the half');
+  press('Change');
   expect(app.saved.at(-1)?.steps[7]).toMatchObject({
     halfway: { title: 'Two fingers 1.5 s', extent: 'two fingers, no weight', forS: 1.5 },
   });
@@ -243,7 +233,7 @@ test('the half of a handling is worded by the handler', async () => {
   const { app } = await show();
   open('Touch the top of the paw');
   fireEvent.change(screen.getByLabelText(/^Half of it/), { target: { value: 'Touch the elbow' } });
-  press('Change the half');
+  press('Change');
   expect(app.saved.at(-1)?.steps[6]).toMatchObject({ halfway: { title: 'Touch the elbow' } });
 });
 
@@ -378,4 +368,43 @@ test.each(['demo-plan', 'new', 'nowhere'])('axe finds nothing on the plan "%s", 
   if (planId === 'demo-plan') open('Rest a hand on the paw 2 s');
   const { violations } = await axe.run(document.body, { rules: { region: { enabled: false } } });
   expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
+});
+
+test('one button keeps all that was written of a step, and one undo takes it back', async () => {
+  const { app } = await show();
+  open('Rest a hand on the paw 2 s');
+  change('In a few words', 'Hand on the paw');
+  change('What the hand does', 'the palm rests, no weight');
+  change('Seconds it lasts', '3');
+  change('Seconds the half lasts', '2.5');
+  press('Change');
+  expect(app.saved).toHaveLength(1);
+  expect(app.saved.at(-1)?.steps[7]).toMatchObject({
+    ...{ title: 'Hand on the paw', extent: 'the palm rests, no weight', forS: 3 },
+    halfway: { forS: 2.5 },
+  });
+  press('Undo');
+  expect(app.saved.at(-1)).toEqual(DEMO_PLAN);
+});
+
+test('what is typed in one field stays while a refused change and a move of the step are answered', async () => {
+  await show();
+  open('Rest a hand on the paw 2 s');
+  change('What the hand does', 'the palm rests, no weight');
+  change('Seconds it lasts', '');
+  press('Change');
+  expect(screen.getByRole('alert').textContent).toBe('Say how many seconds; 0 is paid at once.');
+  press('Prepare no half');
+  press('Move down');
+  expect(screen.getByLabelText<HTMLInputElement>('What the hand does').value).toBe('the palm rests, no weight');
+});
+
+test('a newcomer reads one sentence on how fast the rule is; the figures wait behind a summary', async () => {
+  await show();
+  const summary = screen.getByText('How fast it is, drawn and in figures');
+  const folded = summary.closest('details') as HTMLDetailsElement;
+  expect(folded.open).toBe(false);
+  expect(within(folded).getByRole('table', { name: 'The rules side by side' })).toBeTruthy();
+  expect(folded.textContent).not.toContain('A dog that truly keeps');
+  expect(screen.getByText(/^Patient: a dog that truly keeps 7 of 10/).closest('details')).toBeNull();
 });

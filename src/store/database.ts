@@ -9,7 +9,13 @@ import type { KeptDigest, KeptHeard, Rows, Shelf } from './shelf.ts';
 export interface StoredV1 {
   readonly events: StoredEvent;
   /** `usedUpTo` came later and needs no migration: absent is 0. */
-  readonly meta: { readonly key: 'device'; readonly value: string; readonly usedUpTo?: number };
+  readonly meta: { readonly key: 'device'; readonly value: string; readonly usedUpTo?: number } | SyncNotes;
+}
+
+/** Came later, into the same table, and needs no migration: absent is "not switched on". Never exported. */
+interface SyncNotes {
+  readonly key: 'sync';
+  readonly notes: unknown;
 }
 
 /** Since version 2: what is kept of heard words, apart from their sounds, which are few and large. */
@@ -183,9 +189,14 @@ function rowsOf(db: Dexie): Rows {
   return {
     device: async () => {
       const kept = await meta.get('device');
-      return kept && { name: kept.value, usedUpTo: kept.usedUpTo ?? 0 };
+      return kept?.key === 'device' ? { name: kept.value, usedUpTo: kept.usedUpTo ?? 0 } : undefined;
     },
     setDevice: ({ name, usedUpTo }) => meta.put({ key: 'device', value: name, usedUpTo }),
+    syncNotes: async () => {
+      const kept = await meta.get('sync');
+      return kept?.key === 'sync' ? kept.notes : undefined;
+    },
+    setSyncNotes: (notes) => (notes === undefined ? meta.delete('sync') : meta.put({ key: 'sync', notes })),
     lastSeq: async (device) => {
       // Whole numbers only: a damaged record may hold anything that sorts after them.
       const own = events.where('[device+seq]').between([device, 1], [device, Number.MAX_SAFE_INTEGER], true, false);

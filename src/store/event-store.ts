@@ -61,6 +61,15 @@ export interface EventStore {
   library(): Promise<Result<Reading<LibraryEvent>>>;
   /** How many events there are, damaged ones too: quick, however many. */
   count(): Promise<Result<number>>;
+  /** Ids of all events of these sessions. */
+  idsOf(sessions: readonly string[]): Promise<Result<readonly string[]>>;
+  /** Those of these that are kept. */
+  pick(ids: readonly string[]): Promise<Result<Reading<StoredEvent>>>;
+  /** What sync remembers on this device: never exported, gone when it is switched off. Undefined: nothing. */
+  syncNotes(): Promise<Result<unknown>>;
+  keepSyncNotes(notes: unknown): Promise<Result<void>>;
+  /** From now on this device writes under another name: the old one turned out to be used elsewhere too. */
+  rename(name: string): Promise<Result<{ device: string; nextSeq: number }>>;
   /** Every event, for export. The only reading that finds a record whose very session or type is damaged. */
   all(): Promise<Result<Reading<StoredEvent>>>;
   close(): void;
@@ -112,6 +121,16 @@ export function createEventStore(shelf: Shelf, newId: () => string): EventStore 
     sessionHeads: () => shelf.read(readHeads),
     library: () => shelf.read(readLibrary),
     count: () => shelf.read((rows) => rows.count()),
+    idsOf: (sessions) =>
+      shelf.read(async (rows) => (await Promise.all(sessions.map((id) => rows.idsOfSession(id)))).flat(), ALL_WITHIN_MS),
+    pick: (ids) => shelf.read(async (rows) => sortOut((await rows.get(ids)).filter((record) => record !== undefined))),
+    syncNotes: () => shelf.read((rows) => rows.syncNotes()),
+    keepSyncNotes: (notes) => write((rows) => done(rows.setSyncNotes(notes))),
+    rename: (name) =>
+      write(async (rows) => {
+        await rows.setDevice({ name, usedUpTo: 0 });
+        return success(await turnOf(rows, newId));
+      }),
     all: () => shelf.read(async (rows) => sortOut(await rows.everything()), ALL_WITHIN_MS),
     close: shelf.close,
   };

@@ -3,6 +3,7 @@ import type { Settings, StoredEvent } from '../core/event.ts';
 import { inOrder } from '../core/library.ts';
 import type { Stretch } from '../core/stretch.ts';
 import type { IsoTime } from '../core/units.ts';
+import { base64Of, bytesFrom } from './base64.ts';
 import type { Reading } from './event-store.ts';
 import { type Damage, failure, type Result, success } from './problem.ts';
 import { checkEvent, isInt16Array, isSettings, isStretch, shorten } from './record-check.ts';
@@ -102,13 +103,13 @@ function packSamples(record: unknown): unknown {
 }
 
 function packStretch({ bytes, base, scale, ...counts }: Stretch): object {
-  return { ...counts, bytes: toText(bytes), base: floatsToText(base), scale: floatsToText(scale) };
+  return { ...counts, bytes: base64Of(bytes), base: floatsToText(base), scale: floatsToText(scale) };
 }
 
 /** What does not fit stays as it is, and the check says so. */
 function unpackStretch(packed: unknown): unknown {
   const { bytes, base, scale, ...counts } = (packed ?? {}) as { bytes?: unknown; base?: unknown; scale?: unknown };
-  const [all, low, width] = [bytes, base, scale].map((text) => (typeof text === 'string' ? fromText(text) : null));
+  const [all, low, width] = [bytes, base, scale].map((text) => (typeof text === 'string' ? bytesFrom(text) : null));
   if (!all || !low || !width) return packed;
   return { ...counts, bytes: all, base: floatsFrom(low), scale: floatsFrom(width) };
 }
@@ -119,7 +120,7 @@ function floatsToText(values: Float32Array): string {
   values.forEach((value, at) => {
     view.setFloat32(4 * at, value, true);
   });
-  return toText(new Uint8Array(view.buffer));
+  return base64Of(new Uint8Array(view.buffer));
 }
 
 function floatsFrom(bytes: Uint8Array): Float32Array {
@@ -140,24 +141,11 @@ function toBase64(samples: Int16Array): string {
   samples.forEach((sample, at) => {
     view.setInt16(2 * at, sample, true);
   });
-  return toText(new Uint8Array(view.buffer));
-}
-
-function toText(bytes: Uint8Array): string {
-  return btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(''));
-}
-
-/** Null: it is no base64. */
-function fromText(text: string): Uint8Array | null {
-  try {
-    return Uint8Array.from(atob(text), (char) => char.charCodeAt(0));
-  } catch {
-    return null;
-  }
+  return base64Of(new Uint8Array(view.buffer));
 }
 
 function fromBase64(text: string): Int16Array | null {
-  const bytes = fromText(text);
+  const bytes = bytesFrom(text);
   if (!bytes || bytes.length % 2 !== 0) return null;
   const view = new DataView(bytes.buffer);
   return Int16Array.from({ length: bytes.length / 2 }, (_, at) => view.getInt16(2 * at, true));

@@ -13,9 +13,10 @@ interface Kept {
   readonly byId: ReadonlyMap<string, StoredEvent>;
   readonly heard: ReadonlyMap<string, KeptHeard>;
   readonly digests: ReadonlyMap<string, KeptDigest>;
+  readonly syncNotes: unknown;
 }
 
-const EMPTY: Kept = { device: undefined, byId: new Map(), heard: new Map(), digests: new Map() };
+const EMPTY: Kept = { device: undefined, byId: new Map(), heard: new Map(), digests: new Map(), syncNotes: undefined };
 
 function memoryShelf(records: readonly unknown[]): Shelf {
   let kept: Kept = { ...EMPTY, byId: byId(records as readonly StoredEvent[]) };
@@ -47,6 +48,10 @@ function rowsOf(draft: { -readonly [Field in keyof Kept]: Kept[Field] }): Rows {
     device: async () => draft.device,
     setDevice: async (device) => {
       draft.device = device;
+    },
+    syncNotes: async () => draft.syncNotes,
+    setSyncNotes: async (notes) => {
+      draft.syncNotes = notes;
     },
     lastSeq: async (device) =>
       (await where(({ device: by, seq }) => by === device && Number.isSafeInteger(seq))).reduce(

@@ -37,6 +37,10 @@ export interface KeptDigest {
 export interface Rows {
   device(): Promise<Device | undefined>;
   setDevice(device: Device): Promise<unknown>;
+  /** What sync remembers on this device; undefined: nothing. */
+  syncNotes(): Promise<unknown>;
+  /** Undefined: forgets them. */
+  setSyncNotes(notes: unknown): Promise<unknown>;
   /** The highest number of this device among what is kept; 0 when there is nothing. */
   lastSeq(device: string): Promise<number>;
   /** In the order of `ids`; undefined for an unknown one. */

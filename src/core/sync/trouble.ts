@@ -16,6 +16,8 @@ export type Trouble =
   | { readonly kind: 'wrong-passphrase' }
   /** The database was begun by a newer version, or its key is weaker than this app allows. */
   | { readonly kind: 'unknown-form' }
+  /** The database is there and empty, and this device has no dog to put there. */
+  | { readonly kind: 'empty' }
   /** The database holds another dog than the one chosen for it. */
   | { readonly kind: 'another-dog' }
   /** This device could not read or write what it keeps. */

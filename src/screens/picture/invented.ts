@@ -1,6 +1,7 @@
 /** An invented session for screens that have nothing to show yet: the real engine, typed words, the dog of our scenario. */
 import type { SessionStart, Stamp } from '../../core/event.ts';
 import type { SessionState } from '../../core/fold.ts';
+import { t } from '../../core/language.ts';
 import { firstStart } from '../../core/next-start.ts';
 import type { DurationStep } from '../../core/plan.ts';
 import { start, step } from '../../core/step.ts';
@@ -8,17 +9,22 @@ import type { Seconds } from '../../core/units.ts';
 import type { Word } from '../../core/word.ts';
 
 const lieFlat = (holdForS: Seconds): DurationStep => ({
-  ...{ kind: 'duration', id: `lie-flat-${holdForS}`, title: `Lie flat ${holdForS} s`, holdForS },
+  ...{ kind: 'duration', id: `lie-flat-${holdForS}`, title: t('Lie flat {n} s', { n: holdForS }), holdForS },
 });
 
-const STEPS = [1, 2, 4].map(lieFlat);
-
-const START: SessionStart = {
-  ...{ dogId: 'invented', dogName: 'Pixel', planId: 'invented', planTitle: 'File one claw', rule: 'steady' },
-  ...{ position: 'Lying on her side on the bath mat', handler: '', place: '', limits: { reps: 20, minutes: 5, treats: null } },
-  ...firstStart(STEPS),
-  startStepId: 'lie-flat-2',
-};
+function startNow(): SessionStart {
+  return {
+    ...{ dogId: 'invented', dogName: 'Pixel', planId: 'invented', planTitle: t('File one claw'), rule: 'steady' },
+    ...{
+      position: t('Lying on her side on the bath mat'),
+      handler: '',
+      place: '',
+      limits: { reps: 20, minutes: 5, treats: null },
+    },
+    ...firstStart([1, 2, 4].map(lieFlat)),
+    startStepId: 'lie-flat-2',
+  };
+}
 
 /** How each rep ended and how long it was held, s. */
 const REPS: readonly (readonly [ends: Word, heldForS: Seconds])[] = [
@@ -33,7 +39,7 @@ const REST_S: Seconds = 4;
 
 export function inventedSession(): SessionState {
   const stamp: Stamp = { device: 'invented', seq: 1, session: 'invented', at: '2026-03-02T18:00:00.000+01:00', monoMs: 0 };
-  const begun = start(START, stamp);
+  const begun = start(startNow(), stamp);
   let holdAtS = REST_S;
   let { state } = begun;
   const say = (word: Word, startedAtS: Seconds) => {

@@ -1,5 +1,6 @@
 /** Says how the picture is read: each shape with its word, in the very ink of the picture. */
 import type { Call } from '../../core/call.ts';
+import { type PlainMessage, t } from '../../core/language.ts';
 import type { PlacedCall } from '../../core/placed-calls.ts';
 import type { Outcome } from '../../core/rep.ts';
 import { outcomeWords } from '../../core/sentences.ts';
@@ -16,10 +17,10 @@ const CALL: Call = { kind: 'raise', fromStepId: '', toStepId: '', inserted: null
 const FLAG: Flag = { ...{ afterRep: 0, index: 0, isCalledOut: true, xPx: 3, yPx: 44 }, call: CALL };
 
 /** Which way a move goes is told by the stair; the cloth tells the rest. */
-const FLAG_WORDS: Readonly<Record<Call['kind'], string>> = {
-  ...{ raise: 'a step', return: 'a step', begin: 'a step', split: 'half a step', rest: 'rest' },
+const FLAGS = {
+  ...{ raise: 'a step', return: 'a step', begin: 'a step', split: 'half a step', rest: 'rest#the call' },
   ...{ stay: 'make it easier', remain: 'stay' },
-};
+} as const satisfies Record<Call['kind'], PlainMessage>;
 
 /** One outcome's shape, to stand before its word. */
 export function OutcomeShape({ outcome, isWarmUp = false, ink = 'colour' }: OutcomeShapeProps) {
@@ -56,7 +57,7 @@ export interface KeyProps {
 
 export function Key({ calls, hasPutRight = false }: KeyProps) {
   return (
-    <ul className={css.key} aria-label="How to read the bars">
+    <ul className={css.key} aria-label={t('How to read the bars')}>
       {OUTCOMES.map((outcome) => (
         <li key={outcome}>
           <Sample outcome={outcome} />
@@ -65,7 +66,7 @@ export function Key({ calls, hasPutRight = false }: KeyProps) {
       ))}
       <li>
         <Sample outcome="kept" isWarmUp />
-        warm-up
+        {t('warm-up')}
       </li>
       {flagsOf(calls).map(({ words, flag }) => (
         <li key={words}>
@@ -80,7 +81,7 @@ export function Key({ calls, hasPutRight = false }: KeyProps) {
           <svg className={css.shape} width="0.75rem" height="0.75rem" viewBox="0 0 12 12" aria-hidden="true">
             <PutRightDot x={6} y={6} />
           </svg>
-          put right
+          {t('put right')}
         </li>
       ) : null}
     </ul>
@@ -88,10 +89,10 @@ export function Key({ calls, hasPutRight = false }: KeyProps) {
 }
 
 function flagsOf(calls: readonly PlacedCall[] | undefined): readonly { readonly words: string; readonly flag: Flag }[] {
-  if (!calls) return [{ words: 'call', flag: FLAG }];
+  if (!calls) return [{ words: t('call'), flag: FLAG }];
   const flags = calls.map(({ call }) => {
     const isCalled = isCalledOut(call);
-    const words = isCalled ? FLAG_WORDS[call.kind] : 'silent, or at your word';
+    const words = t(isCalled ? FLAGS[call.kind] : 'silent, or at your word');
     return { words, flag: { ...FLAG, call, isCalledOut: isCalled } };
   });
   return [...new Map(flags.map((each) => [each.words, each])).values()];

@@ -1,6 +1,7 @@
 /** The one picture, bars on stairs: whole and walkable in the review, the last few bars in practice, a thumbnail in a list. */
 import { type KeyboardEvent, type ReactNode, useLayoutEffect, useRef, useState } from 'react';
 import type { Rep } from '../../core/fold.ts';
+import { t } from '../../core/language.ts';
 import type { PlacedCall } from '../../core/placed-calls.ts';
 import type { Step } from '../../core/plan.ts';
 import { callWords } from '../../core/sentences.ts';
@@ -139,7 +140,7 @@ function Walkable({ reps, layout, selected = null, putRight, from, onPick }: Wal
   const wraps: Wraps = {
     bar: (bar, shape) => {
       const isPutRight = putRight?.has(bar.n) ?? false;
-      const name = isPutRight ? `${sayBar(reps, bar)} Put right.` : sayBar(reps, bar);
+      const name = isPutRight ? `${sayBar(reps, bar)} ${t('Put right.')}` : sayBar(reps, bar);
       return wrap(pickedOf(bar), name, isPutRight ? withRing(bar, shape) : shape, <BarHit bar={bar} />);
     },
     flag: (flag, shape) => wrap(pickedOf(flag), sayFlag(flag), shape, <FlagHit flag={flag} />),
@@ -175,11 +176,13 @@ function indexOfPicked(items: readonly Picked[], picked: Picked | null, from: St
 
 function sayBar(reps: readonly Rep[], bar: Bar): string {
   const rep = reps.find(({ n }) => n === bar.n);
-  return rep ? sayRep(rep) : `Rep ${bar.n}`;
+  return rep ? sayRep(rep) : t('Rep {n}', { n: bar.n });
 }
 
 export function sayFlag({ afterRep, call }: Pick<Flag, 'afterRep' | 'call'>): string {
-  return afterRep === 0 ? `Before rep 1: ${callWords(call.kind)}` : `After rep ${afterRep}: ${callWords(call.kind)}`;
+  return afterRep === 0
+    ? t('Before rep 1: {call}', { call: callWords(call.kind) })
+    : t('After rep {n}: {call}', { n: afterRep, call: callWords(call.kind) });
 }
 
 const STEPS_OF: Readonly<Record<string, (at: number, last: number) => number>> = {

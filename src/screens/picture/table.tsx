@@ -1,5 +1,6 @@
 /** The picture read aloud: the same reps as a table of time, step, held, outcome and what was called. */
 import type { Rep } from '../../core/fold.ts';
+import { t } from '../../core/language.ts';
 import type { PlacedCall } from '../../core/placed-calls.ts';
 import { callWords, sayOutcome } from '../../core/sentences.ts';
 import { sayHeld, sayMoment } from '../../core/summary.ts';
@@ -20,16 +21,16 @@ export interface StairsTableProps {
 export function StairsTable({ reps, calls, selectedRep = null, putRight }: StairsTableProps) {
   return (
     <table className={css.table}>
-      <caption className="hidden-but-read">Every rep: time, step, held, outcome, what was called</caption>
+      <caption className="hidden-but-read">{t('Every rep: time, step, held, outcome, what was called')}</caption>
       <thead>
         <tr>
-          <th scope="col">time</th>
-          <th scope="col">step</th>
+          <th scope="col">{t('time')}</th>
+          <th scope="col">{t('step')}</th>
           <th scope="col" className={css.number}>
-            held
+            {t('held')}
           </th>
-          <th scope="col">outcome</th>
-          <th scope="col">called</th>
+          <th scope="col">{t('outcome')}</th>
+          <th scope="col">{t('called')}</th>
         </tr>
       </thead>
       <tbody>
@@ -67,16 +68,18 @@ function Row({ rep, isNewStep, called, isPicked, isPutRight }: RowProps) {
       <td>
         <span className={css.outcome}>
           <OutcomeShape outcome={outcome} isWarmUp={isWarmUp} />
-          <span>
-            {sayOutcome(outcome, voidReason)}
-            {isWarmUp ? ', warm-up' : ''}
-            {isPutRight ? ' (put right)' : ''}
-          </span>
+          <span>{sayRow(rep, isPutRight)}</span>
         </span>
       </td>
       <td className={css.called}>{called}</td>
     </tr>
   );
+}
+
+function sayRow({ outcome, voidReason, isWarmUp }: Rep, isPutRight: boolean): string {
+  const plain = sayOutcome(outcome, voidReason);
+  const said = isWarmUp ? t('{outcome}, warm-up', { outcome: plain }) : plain;
+  return isPutRight ? t('{outcome} (put right)', { outcome: said }) : said;
 }
 
 function sayCalled(rep: Rep, calls: readonly PlacedCall[] | undefined): string {

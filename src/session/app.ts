@@ -112,6 +112,8 @@ export interface Intents {
   askToKeep(): Promise<void>;
   /** One session with its dog and its plan; null when it cannot be read. */
   exportSession(sessionId: string): Promise<SavedFile | null>;
+  /** A plan with its dog, as both stand; null when it cannot be read. */
+  exportPlan(planId: string): Promise<SavedFile | null>;
   /** Tells what a document holds that this device does not, and offers to add it. Nothing is ever replaced. */
   lookAtImport(text: string): Promise<Looked>;
   /** For good. Null, or why it could not. */
@@ -282,6 +284,7 @@ export function createApp(parts: AppParts): App {
     lookAtStorage: () => withHome(async (all) => (await storage()).lookAtStorage(all), null),
     askToKeep: () => withHome(async (all) => (await storage()).askToKeep(all), undefined),
     exportSession: (sessionId) => withRooms(async (all) => (await backup()).exportSession(all, sessionId), null),
+    exportPlan: (planId) => withRooms(async (all) => (await backup()).exportPlan(all, planId), null),
     lookAtImport: (text) =>
       withRooms(async (all) => (await backup()).lookAtImport(all, text), { ok: false, why: 'The app is not open.' }),
     eraseDog: (dogId) => withRooms(async (all) => (await backup()).eraseDog(all, dogId), 'The app is not open.'),

@@ -1,9 +1,11 @@
 /** Copies out and in: all, or one session. What comes in is looked at first, and nothing is replaced. */
 import { isSessionEvent, type SessionStart, type StoredEvent } from '../core/event.ts';
+import { t } from '../core/language.ts';
 import type { Reading } from '../store/event-store.ts';
-import { exportText } from '../store/export.ts';
-import { type ImportPreview, previewImport } from '../store/import.ts';
-import { type StoreProblem, sayDamage } from '../store/problem.ts';
+import { EXPORT_VERSION, exportText } from '../store/export.ts';
+import { type ImportPreview, previewImport, sayConflict } from '../store/import.ts';
+import { type Damage, type StoreProblem, sayDamage } from '../store/problem.ts';
+import { fileName } from './file-name.ts';
 import { isLive } from './live.ts';
 import { showHeads } from './read-back.ts';
 import type { Rooms } from './rooms.ts';
@@ -36,7 +38,7 @@ export async function exportAll(rooms: Rooms): Promise<SavedFile | null> {
   const all = await everything(rooms);
   if (!all) return null;
   const at = isoWithOffset(rooms.parts.wall.now());
-  return { name: `stillbeat-${at.slice(0, 10)}.json`, text: exportText(all, at) };
+  return { name: fileName([], at.slice(0, 10), 'json'), text: exportText(all, at) };
 }
 
 /** What is kept and what waits to be: a copy is wanted most when the device is full. Null, and shown, when it cannot be read. */
@@ -57,7 +59,7 @@ export async function exportSession(rooms: Rooms, sessionId: string): Promise<Sa
   if (started?.type !== 'session-started') return null;
   const at = isoWithOffset(rooms.parts.wall.now());
   return {
-    name: `stillbeat-session-${started.at.slice(0, 10)}.json`,
+    name: fileName(['session'], started.at.slice(0, 10), 'json'),
     text: exportText({ events: (all?.events ?? []).filter(belongsTo(sessionId, started.body)), damaged: [] }, at),
   };
 }
@@ -72,16 +74,26 @@ function belongsTo(sessionId: string, { dogId, planId, handler, place }: Session
     (named[event.type] !== undefined && (event.body as { id?: string }).id === named[event.type]);
 }
 
+/** A plan as it stands, with its dog as it stands. Null: it is not here, or cannot be read. */
+export async function exportPlan(rooms: Rooms, planId: string): Promise<SavedFile | null> {
+  const events = (await everything(rooms))?.events ?? [];
+  const plan = events.findLast((event) => event.type === 'plan-saved' && event.body.id === planId);
+  if (plan?.type !== 'plan-saved') return null;
+  const dog = events.findLast((event) => event.type === 'dog-saved' && event.body.id === plan.body.dogId);
+  const at = isoWithOffset(rooms.parts.wall.now());
+  return {
+    name: fileName(['plan', plan.body.title], at.slice(0, 10), 'json'),
+    text: exportText({ events: dog ? [dog, plan] : [plan], damaged: [] }, at),
+  };
+}
+
 export async function lookAtImport(rooms: Rooms, text: string): Promise<Looked> {
   const preview = await previewImport(rooms.store, text);
   if (!preview.ok) return { ok: false, why: sayProblem(preview.problem) };
   const { exportedAt, fresh, known, refused, conflicts } = preview.value;
   const offer: ImportOffer = {
     ...{ exportedAt, known, freshRecords: fresh.length, fresh: countsOf(fresh) },
-    refused: [
-      ...refused.map(sayDamage),
-      ...conflicts.map(({ id }) => `event ${id}: it is here already with other content; both are left as they are`),
-    ],
+    refused: [...refused.map(sayDamage), ...conflicts.map(sayConflict)],
     add: () => add(rooms, preview.value),
   };
   return { ok: true, offer };
@@ -165,10 +177,19 @@ async function hindranceToErase({ practice, writer }: Rooms): Promise<string | n
   return (await writer.tryAgain()) ? null : 'Some reps are not saved yet: make room on this device first.';
 }
 
+/** What a person can do about a file that is refused as a whole. */
+function sayFile(damage: Damage | undefined): readonly string[] {
+  if (damage?.path === 'file › version' && Number(damage.record) > EXPORT_VERSION)
+    return [t('A newer Stillbeat made this file: load the newest version here, then add it again.')];
+  if (damage?.path === 'file' && damage.expected === 'JSON')
+    return [t('It is cut off, or it is no file of Stillbeat: save it again where it comes from.')];
+  return [];
+}
+
 export function sayProblem(problem: StoreProblem): string {
   switch (problem.kind) {
     case 'damaged':
-      return problem.damaged.map(sayDamage).join('\n');
+      return [...sayFile(problem.damaged[0]), ...problem.damaged.map(sayDamage)].join('\n');
     case 'conflict':
       return `Event ${problem.id} is here already with other content; nothing was changed.`;
     case 'severed':

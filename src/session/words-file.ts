@@ -4,9 +4,10 @@ import { nameOf } from '../core/named.ts';
 import { settingsOf } from '../core/settings.ts';
 import { TALK } from '../core/word.ts';
 import { exportText, parseExport, wordsHeadOf } from '../store/export.ts';
-import { previewImport } from '../store/import.ts';
+import { previewImport, sayConflict } from '../store/import.ts';
 import { sayDamage } from '../store/problem.ts';
 import { readAnew, type SavedFile, sayProblem } from './backup.ts';
+import { fileName } from './file-name.ts';
 import { isLive } from './live.ts';
 import type { Rooms } from './rooms.ts';
 import { saveSettings } from './sound-check.ts';
@@ -47,9 +48,9 @@ export async function exportWords({ store, keeper, parts, writer }: Rooms): Prom
     (event) => standing.has(event.id) || isNameOf(event, settings.handler),
   );
   const at = isoWithOffset(parts.wall.now());
-  const name = nameOf(keeper.library().handlers, settings.handler).replace(/[^\p{L}\p{N}]+/gu, '-');
+  const name = nameOf(keeper.library().handlers, settings.handler);
   return {
-    name: `stillbeat-words-${name}-${at.slice(0, 10)}.json`,
+    name: fileName(['words', name], at.slice(0, 10), 'json'),
     text: exportText({ events, damaged: [] }, at, { handler: settings.handler, settings }),
   };
 }
@@ -71,7 +72,7 @@ export async function lookAtWords(rooms: Rooms, text: string): Promise<LookedAtW
     ...standingOf(rooms, text, head.handler, new Set([...fresh, ...conflicts].map(({ id }) => id))),
     refused: [
       ...refused.map(sayDamage),
-      ...conflicts.map(({ id }) => `event ${id}: it is here already with other content; both are left as they are`),
+      ...conflicts.map(sayConflict),
       ...fresh
         .filter((event) => !isOurs(event))
         .map(({ id, type }) => `event ${id}: expected a take of ${head.handler}, got ${type}`),

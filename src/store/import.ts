@@ -4,12 +4,20 @@ import type { EventStore } from './event-store.ts';
 import { parseExport } from './export.ts';
 import { type Damage, failure, type Result, success } from './problem.ts';
 import { shorten } from './record-check.ts';
+import { firstDifference } from './same-content.ts';
 
 /** An event that is here already with other content. It is shown; neither of the two is changed. */
 export interface Conflict {
   readonly id: string;
   readonly kept: unknown;
   readonly offered: StoredEvent;
+}
+
+/** `event phone:12 › body › word: it is here already with other content, "hold"; in the file "mark". Both are left as they are` */
+export function sayConflict({ id, kept, offered }: Conflict): string {
+  const { path, a, b } = firstDifference(kept, offered) ?? { path: [], a: kept, b: offered };
+  const where = [`event ${id}`, ...path].join(' › ');
+  return `${where}: it is here already with other content, ${shorten(a)}; in the file ${shorten(b)}. Both are left as they are`;
 }
 
 export interface ImportPreview {

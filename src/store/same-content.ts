@@ -8,6 +8,24 @@ export function sameContent(a: unknown, b: unknown): boolean {
   return [...keys].every((key) => sameContent((a as Fields)[key], (b as Fields)[key]));
 }
 
+export interface Difference {
+  /** From field to field. */
+  readonly path: readonly string[];
+  readonly a: unknown;
+  readonly b: unknown;
+}
+
+/** Where two records begin to say something else; null: they say the same. */
+export function firstDifference(a: unknown, b: unknown): Difference | null {
+  if (sameContent(a, b)) return null;
+  if (typeof a !== 'object' || typeof b !== 'object' || !a || !b) return { path: [], a, b };
+  for (const key of new Set([...Object.keys(a), ...Object.keys(b)])) {
+    const inside = firstDifference((a as Fields)[key], (b as Fields)[key]);
+    if (inside) return { ...inside, path: [key, ...inside.path] };
+  }
+  return { path: [], a, b };
+}
+
 type Fields = Readonly<Record<string, unknown>>;
 
 // By its tag, not by its class: records cross windows and workers.

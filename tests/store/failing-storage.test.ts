@@ -94,6 +94,21 @@ describe('a full phone', () => {
     );
   });
 
+  test('that fills up in the middle of a copy that is added keeps nothing of it', async () => {
+    const copy = playedSession('copied', 1, 'other');
+    await fc.assert(
+      fc.asyncProperty(fc.integer({ min: 1, max: copy.length }), async (nth) => {
+        const store = await storeWith();
+        atRecord(nth, throwing('QuotaExceededError'));
+        expect(await kindOf(store.merge(copy))).toBe('quota');
+        vi.restoreAllMocks();
+        expect((await value(store.all())).events).toEqual(before);
+        expect(await value(store.merge(copy))).toEqual({ added: copy.length, known: 0 });
+      }),
+      { seed: 20260302, numRuns: 10 },
+    );
+  });
+
   test('that only says "aborted" is told as full, after one more try on a new connection', async () => {
     const store = await storeWith();
     const opens = counted('open');

@@ -73,6 +73,12 @@ describe('looking at a file', () => {
         expect(refused).not.toBeNull();
         for (const damage of refused ?? []) expect(sayDamage(damage)).toMatch(/^file.*: expected .+, got .+$/s);
         expect(await value(store.all())).toEqual(before);
+        if (!preview.ok || preview.value.fresh.length === 0) return;
+        // What was offered is added whole, and is then there as it was offered.
+        const phone = withEvening(evening.slice(0, 3));
+        expect(await value(phone.merge(preview.value.fresh))).toEqual({ added: preview.value.fresh.length, known: 0 });
+        const ids = new Set(preview.value.fresh.map(({ id }) => id));
+        expect((await value(phone.all())).events.filter(({ id }) => ids.has(id))).toEqual(preview.value.fresh);
       }),
       { numRuns: 10_000, seed: SEED },
     );

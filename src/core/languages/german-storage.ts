@@ -21,4 +21,16 @@ export const GERMAN_STORAGE = {
   Later: 'Später',
   'The copy is handed out. Keep it where this device is not.':
     'Die Kopie ist übergeben. Bewahre sie dort auf, wo dieses Gerät nicht ist.',
+  'A newer Stillbeat made this file: load the newest version here, then add it again.':
+    'Ein neueres Stillbeat hat diese Datei gemacht: Lade hier die neueste Version und füge sie dann noch einmal hinzu.',
+  'It is cut off, or it is no file of Stillbeat: save it again where it comes from.':
+    'Sie ist abgeschnitten oder keine Datei von Stillbeat: Sichere sie dort, wo sie herkommt, noch einmal.',
+  'It cannot be read right now. Nothing was deleted.': 'Das lässt sich gerade nicht lesen. Nichts wurde gelöscht.',
+  '{file} is handed out. Another device adds it in the settings, under Your data.':
+    '{file} ist übergeben. Ein anderes Gerät fügt sie in den Einstellungen hinzu, unter Deine Daten.',
+  'Save this plan as a file': 'Diesen Plan als Datei sichern',
+  'Save this session as a file': 'Diese Einheit als Datei sichern',
+  'Its reps as a table (CSV)': 'Ihre Wiederholungen als Tabelle (CSV)',
+  'Add a plan from a file: in the settings, under Your data':
+    'Einen Plan aus einer Datei hinzufügen: in den Einstellungen, unter Deine Daten',
 } as const;

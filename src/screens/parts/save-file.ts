@@ -3,6 +3,9 @@
 /** Some browsers begin to read only after the click is over; by then the address must still stand, ms. */
 const RELEASE_MS = 60_000;
 
+/** Spreadsheets read UTF-8 only behind a byte order mark. */
+export const BYTE_ORDER_MARK = '\uFEFF';
+
 export interface FileToSave {
   readonly name: string;
   readonly content: BlobPart;

@@ -1,6 +1,6 @@
 /** A new plan from a ready ladder: which dog, which position, which place. */
 import { type FormEvent, useState } from 'react';
-import { useLocation } from 'wouter';
+import { Link, useLocation } from 'wouter';
 import {
   areaName,
   cautionFor,
@@ -72,6 +72,7 @@ export function NewPlan() {
         <button type="submit" className="primary" disabled={forDog === ''}>
           {t('Keep this plan')}
         </button>
+        <Link href="/settings">{t('Add a plan from a file: in the settings, under Your data')}</Link>
       </section>
     </form>
   );

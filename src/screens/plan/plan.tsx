@@ -10,6 +10,7 @@ import { useApp, useIntents } from '../app-context.tsx';
 import { Ladder } from './ladder.tsx';
 import { NewPlan } from './new-plan.tsx';
 import css from './plan.module.css';
+import { PlanFile } from './plan-file.tsx';
 import { sayRefusal } from './refusal-words.ts';
 import { RulePart } from './rule-part.tsx';
 
@@ -71,6 +72,7 @@ function EditPlan({ kept }: { kept: Plan }) {
         own={next?.known ?? null}
         onChoose={(rule) => onEdit({ kind: 'choose-rule', rule })}
       />
+      <PlanFile planId={plan.id} />
     </div>
   );
 }

@@ -2,7 +2,7 @@
 import { t } from '../../core/language.ts';
 import { csvOf } from '../../core/progress/csv.ts';
 import { useIntents } from '../app-context.tsx';
-import { saveFile } from '../parts/save-file.ts';
+import { BYTE_ORDER_MARK, saveFile } from '../parts/save-file.ts';
 import { pngOf, svgText } from './picture-file.ts';
 import type { Sheet } from './sheets.ts';
 
@@ -12,9 +12,6 @@ interface SaveChartProps {
   /** Draws it where it is not drawn yet. Left out where the table is the picture. */
   readonly picture?: () => SVGSVGElement | null;
 }
-
-/** Spreadsheets read UTF-8 only behind a byte order mark. */
-const BYTE_ORDER_MARK = '\uFEFF';
 
 export function SaveChart({ name, sheet, picture }: SaveChartProps) {
   const { after } = useIntents();

@@ -8,6 +8,7 @@ import { HeardSound } from '../review/heard-sound.tsx';
 import { Learned } from '../review/learned.tsx';
 import { Review } from '../review/review.tsx';
 import css from './review-list.module.css';
+import { SessionFile } from './session-file.tsx';
 
 export function ReviewRoom({ sessionId }: { sessionId: string }) {
   const reviewed = useApp((state) => (state.reviewed?.sessionId === sessionId ? state.reviewed : null));
@@ -42,6 +43,7 @@ export function ReviewRoom({ sessionId }: { sessionId: string }) {
         onPractise={() => void practise(planId).then((begun) => begun && go('/practice'))}
         onDone={() => go('/')}
       />
+      <SessionFile sessionId={sessionId} state={withNames(reviewed.state, library)} />
       <p className={css.second}>
         <Link href={`/observe/${encodeURIComponent(sessionId)}`}>{t('Score it again from a video: a second observer')}</Link>
       </p>

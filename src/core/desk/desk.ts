@@ -1,0 +1,152 @@
+/** Lays many dogs out on the trainer's desk: who needs help first, and which sessions belong to which dog. */
+import type { Dog } from '../event.ts';
+import { type HomeworkGiven, latestOfEach, plansOf } from '../handover/homework.ts';
+import type { Library } from '../library.ts';
+import { type Day, dayOf } from '../progress/day.ts';
+import type { SessionDigest } from '../progress/digest.ts';
+import { LATEST, type Need, needsOf } from './needs.ts';
+
+/** One dog of an owner, with all under which it practises: the trainer's record of it, and the records that came back with homework. */
+export interface DeskDog {
+  readonly id: string;
+  readonly name: string;
+  readonly owner: string;
+  /** The trainer's own record, and those of the owner's devices. */
+  readonly dogIds: ReadonlySet<string>;
+  /** What of it hurts, by any of these records; '': nothing is noted. */
+  readonly pain: string;
+  /** Each homework by its latest sending, newest first. */
+  readonly homework: readonly HomeworkGiven[];
+}
+
+/** Dogs that are not the trainer's own, and dogs that were given homework; those put away are left out. */
+export function deskDogs(library: Library): readonly DeskDog[] {
+  const { homework, plans } = library;
+  const given = latestOfEach(homework.given);
+  const returning = new Map(given.map(({ homework: { id }, dogId }) => [id, { dogId, plans: plansOf(id, homework.received) }]));
+  const aliases = new Map<string, string>();
+  for (const { dogId, plans: planIds } of returning.values())
+    for (const plan of plans) if (planIds.has(plan.id) && plan.dogId !== dogId) aliases.set(plan.dogId, dogId);
+  return library.dogs
+    .filter(({ id, owner, archived }) => !archived && !aliases.has(id) && (owner || given.some(({ dogId }) => dogId === id)))
+    .map((dog) => {
+      const own = given.filter(({ dogId }) => dogId === dog.id);
+      const dogIds = new Set([dog.id, ...[...aliases].flatMap(([alias, of]) => (of === dog.id ? [alias] : []))]);
+      const records = library.dogs.filter(({ id }) => dogIds.has(id));
+      const owner = dog.owner || own[0]?.homework.ownerName || '';
+      return { id: dog.id, name: dog.name, owner, dogIds, pain: painOf(records), homework: own };
+    });
+}
+
+const painOf = (records: readonly Dog[]): string => [...new Set(records.flatMap(({ pain }) => pain || []))].join(' · ');
+
+/** Dogs that stand on the desk, under any of their records: the first screen is for the handler's own. */
+export function onDesk(library: Library): ReadonlySet<string> {
+  return new Set(deskDogs(library).flatMap(({ dogIds }) => [...dogIds]));
+}
+
+export interface DeskRow {
+  readonly dog: DeskDog;
+  /** The gravest first; empty: it goes well, or nothing is known. */
+  readonly needs: readonly Need[];
+  /** Of the latest session; null: none came back yet. */
+  readonly lastDay: Day | null;
+  /** Sessions in the latest seven days. */
+  readonly thisWeek: number;
+}
+
+/** Enough of a session to sort it to its dog; newest first. */
+export interface SessionOnDesk {
+  readonly id: string;
+  readonly dogId: string;
+}
+
+/** The latest sessions of each dog, which are all that is asked about; newest first. */
+export function latestSessions<S extends SessionOnDesk>(dogs: readonly DeskDog[], sessions: readonly S[]): readonly S[] {
+  const dogOf = new Map(dogs.flatMap((dog) => [...dog.dogIds].map((id) => [id, dog.id] as const)));
+  const taken = new Map<string, number>();
+  return sessions.filter(({ dogId }) => {
+    const of = dogOf.get(dogId);
+    if (of === undefined) return false;
+    const n = (taken.get(of) ?? 0) + 1;
+    taken.set(of, n);
+    return n <= LATEST;
+  });
+}
+
+/** Every dog of the desk, who needs help most first. */
+export function deskOf(
+  dogs: readonly DeskDog[],
+  digests: readonly SessionDigest[],
+  ladders: ReadonlyMap<string, readonly string[]>,
+  today: Day,
+): readonly DeskRow[] {
+  const byDog = new Map<string, SessionDigest[]>();
+  for (const digest of digests) byDog.set(digest.dogId, [...(byDog.get(digest.dogId) ?? []), digest]);
+  return dogs
+    .map((dog) => rowOf(dog, [...dog.dogIds].flatMap((id) => byDog.get(id) ?? []).toSorted(byTime), ladders, today))
+    .toSorted(byNeed);
+}
+
+const byTime = (a: SessionDigest, b: SessionDigest): number => a.day - b.day || a.atMs - b.atMs;
+
+function rowOf(
+  dog: DeskDog,
+  sessions: readonly SessionDigest[],
+  ladders: ReadonlyMap<string, readonly string[]>,
+  today: Day,
+): DeskRow {
+  const [latest] = dog.homework;
+  const asked = latest ? { aWeek: latest.homework.sessionsAWeek, since: dayOf(latest.homework.givenAt) } : null;
+  const needs = needsOf({ sessions, ladders, asked }, today).toSorted((a, b) => RANK[a.kind] - RANK[b.kind]);
+  const thisWeek = sessions.filter(({ day }) => day <= today && today - day < 7).length;
+  return { dog, needs, lastDay: sessions.at(-1)?.day ?? null, thisWeek };
+}
+
+/**
+ * What comes first, and why (common practice, no source): what may hurt · what the dog says more and more often · where only the trainer
+ * can help, because the plan is wrong there · what a sentence to the owner mends · where nothing goes wrong meanwhile.
+ */
+const RANK: Readonly<Record<Need['kind'], number>> = {
+  veterinarian: 0,
+  'lifts-rising': 1,
+  stuck: 2,
+  'too-many-reps': 3,
+  'too-many-a-day': 4,
+  'too-many-a-week': 5,
+  'not-practised': 6,
+};
+
+/** By the gravest need, then by the next; then who has more of them, how much, who practised last, and the name. */
+function byNeed(a: DeskRow, b: DeskRow): number {
+  for (const [nth, need] of a.needs.entries()) {
+    const other = b.needs[nth];
+    if (!other) return -1;
+    const apart = RANK[need.kind] - RANK[other.kind];
+    if (apart !== 0) return apart;
+  }
+  if (b.needs.length > a.needs.length) return 1;
+  return sizeOf(b.needs[0]) - sizeOf(a.needs[0]) || (b.lastDay ?? 0) - (a.lastDay ?? 0) || compareNames(a.dog, b.dog);
+}
+
+/** How much of it there is, to compare two dogs with one need. */
+function sizeOf(need: Need | undefined): number {
+  if (!need) return 0;
+  switch (need.kind) {
+    case 'lifts-rising':
+      return need.now.lifted / need.now.of;
+    case 'too-many-reps':
+    case 'too-many-a-day':
+      return need.most;
+    case 'not-practised':
+      return need.days;
+    default:
+      return need.sessions;
+  }
+}
+
+// Not localeCompare: the order must not hang on the language of the device.
+function compareNames(a: DeskDog, b: DeskDog): number {
+  const [one, other] = [`${a.name} ${a.id}`, `${b.name} ${b.id}`];
+  return one < other ? -1 : Number(one > other);
+}

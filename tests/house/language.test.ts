@@ -5,6 +5,7 @@ import { pathToFileURL } from 'node:url';
 import { afterEach, describe, expect, test } from 'vitest';
 import { fixed, nearestLanguage, speak, t } from '../../src/core/language.ts';
 import { GERMAN } from '../../src/core/languages/german.ts';
+import { englishIn } from './english-words.ts';
 import { ROOT, trackedFiles } from './tracked-files.ts';
 
 const CATALOGUES = 'src/core/languages';
@@ -15,6 +16,7 @@ describe('a translated sentence', () => {
   test.each(Object.entries(GERMAN))('%s', (english, german) => {
     expect([...new Set(holes(german))]).toEqual([...new Set(holes(english))]);
     expect(german.trim()).not.toBe('');
+    expect(englishIn(german)).toEqual([]);
     expect(german, 'a mark for translators is no part of a sentence').not.toMatch(/\w#\w/);
   });
 });

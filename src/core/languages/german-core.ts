@@ -90,10 +90,10 @@ export const GERMAN_CORE = {
 
   '{path}: expected {bound}; got {value}': '{path}: erwartet: {bound}; gefunden: {value}',
   'a rule, with 1 <= kept <= of and a window that can be counted':
-    'eine Regel mit 1 <= kept <= of und einem Fenster, das sich zählen lässt',
+    'eine Regel mit 1 <= gehalten <= von und einem Fenster, das sich zählen lässt',
   '1 to {n} steps': '1 bis {n} Stufen',
   'some words': 'ein paar Worte',
-  'an id of its own, not that of steps[{n}]': 'eine eigene Kennung, nicht die von steps[{n}]',
+  'an id of its own, not that of steps[{n}]': 'eine eigene Kennung, nicht die von Nummer {n}',
   '0 to {n} s': '0 bis {n} s',
   'more than {n}, the step below': 'mehr als {n}, die Stufe darunter',
   'one of {areas}': 'eines von {areas}',

@@ -57,10 +57,13 @@ test('a calendar counts rest days from the first session to today; what lies out
 });
 
 describe('a spreadsheet', () => {
-  test.each(['=1+1', '+1', '-1', '@SUM(A1)', '\t=1', '\r=1'])('does not run a place called %j', (place) => {
-    const [, row] = csvOf(['place'], [[place]]).split(/\r\n(?!=)/);
-    expect(row?.replace(/^"/, '')[0]).toBe("'");
-  });
+  test.each(['=1+1', '+1', '-1', '@SUM(A1)', '\t=1', '\r=1', '\n=1', '＝1+1', '＋1', '－1', '＠SUM(A1)'])(
+    'does not run a place called %j',
+    (place) => {
+      const [, row] = csvOf(['place'], [[place]]).split(/\r\n(?!=)/);
+      expect(row?.replace(/^"/, '')[0]).toBe("'");
+    },
+  );
 
   test('gets numbers as numbers, nothing as nothing, and quotes doubled', () => {
     expect(csvOf(['a', 'b', 'c'], [[-1.5, null, 'say "hold", then wait']])).toBe('a,b,c\r\n-1.5,,"say ""hold"", then wait"\r\n');

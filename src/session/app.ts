@@ -5,7 +5,7 @@ import type { Correction } from '../core/correction.ts';
 import type { Dog, Named, Settings, TaughtSound } from '../core/event.ts';
 import type { ExamPlan } from '../core/exam/exam.ts';
 import type { SessionState } from '../core/fold.ts';
-import type { LanguageTag } from '../core/language.ts';
+import { type LanguageTag, t } from '../core/language.ts';
 import { foldLibrary } from '../core/library.ts';
 import type { NextStart } from '../core/next-start.ts';
 import type { Observation } from '../core/observe/observation.ts';
@@ -167,7 +167,7 @@ const backup = () => import('./backup.ts');
 const correcting = () => import('./correcting.ts');
 const learning = () => import('./learning.ts');
 const observing = () => import('./observing.ts');
-const NOT_OPEN = { kind: 'failed', what: 'the app is not open' } as const;
+const notOpen = () => ({ kind: 'failed', what: t('the app is not open') }) as const;
 const wordsFile = () => import('./words-file.ts');
 const heardSounds = () => import('./heard-sounds.ts');
 const storage = () => import('./storage.ts');
@@ -234,7 +234,7 @@ export function createApp(parts: AppParts): App {
     finish: () => withRooms((all, does) => does.finish(all), undefined),
     openReview: (sessionId) => withHome((all) => openReview(all, sessionId), false),
     correct: (correction) =>
-      inTurn(() => withRooms(async (all) => (await correcting()).correct(all, correction), 'The app is not open.')),
+      inTurn(() => withRooms(async (all) => (await correcting()).correct(all, correction), t('The app is not open.'))),
     undoCorrection: () => inTurn(() => withRooms(async (all) => (await correcting()).undoCorrection(all), undefined)),
     redoCorrection: () => inTurn(() => withRooms(async (all) => (await correcting()).redoCorrection(all), undefined)),
     lookAtLesson: () => withRooms(async (all) => (await learning()).lookAtLesson(all), null),
@@ -242,7 +242,7 @@ export function createApp(parts: AppParts): App {
     unlearn: () => withRooms(async (all) => (await learning()).unlearn(all), undefined),
     exportWords: () => withRooms(async (all) => (await wordsFile()).exportWords(all), null),
     lookAtWords: (text) =>
-      withRooms(async (all) => (await wordsFile()).lookAtWords(all, text), { ok: false, why: 'The app is not open.' }),
+      withRooms(async (all) => (await wordsFile()).lookAtWords(all, text), { ok: false, why: t('The app is not open.') }),
     hasHeardSound: (eventId) => withRooms(async (all) => (await heardSounds()).hasHeardSound(all, eventId), false),
     playHeardSound: (eventId) => withRooms(async (all) => (await heardSounds()).playHeardSound(all, eventId), undefined),
     countSounds: () => withRooms(async (all) => (await heardSounds()).countSounds(all), 0),
@@ -276,7 +276,7 @@ export function createApp(parts: AppParts): App {
     noteBroken: (error) => report.note(`screen broke: ${sayError(error)}`),
     readSession: (sessionId) => withHome((all) => readSession(all, sessionId), null),
     saveObservation: (body) => withHome(({ keeper }) => keeper.keep({ type: 'observation-saved', body }), undefined),
-    hearFile: (file) => withRooms(async (all) => (await observing()).hearFile(all, file), NOT_OPEN),
+    hearFile: (file) => withRooms(async (all) => (await observing()).hearFile(all, file), notOpen()),
     watchKeys: (onWord) => (now ? watchKeys(now.rooms, onWord) : () => {}),
     tryWritingAgain: () => withHome(({ writer }) => writer.tryAgain().then(() => undefined), undefined),
     exportAll: () => withRooms(async (all) => (await backup()).exportAll(all), null),
@@ -286,9 +286,9 @@ export function createApp(parts: AppParts): App {
     exportSession: (sessionId) => withRooms(async (all) => (await backup()).exportSession(all, sessionId), null),
     exportPlan: (planId) => withRooms(async (all) => (await backup()).exportPlan(all, planId), null),
     lookAtImport: (text) =>
-      withRooms(async (all) => (await backup()).lookAtImport(all, text), { ok: false, why: 'The app is not open.' }),
-    eraseDog: (dogId) => withRooms(async (all) => (await backup()).eraseDog(all, dogId), 'The app is not open.'),
-    eraseEverything: () => withRooms(async (all) => (await backup()).eraseEverything(all), 'The app is not open.'),
+      withRooms(async (all) => (await backup()).lookAtImport(all, text), { ok: false, why: t('The app is not open.') }),
+    eraseDog: (dogId) => withRooms(async (all) => (await backup()).eraseDog(all, dogId), t('The app is not open.')),
+    eraseEverything: () => withRooms(async (all) => (await backup()).eraseEverything(all), t('The app is not open.')),
     sessionS: () => now?.rooms.practice.sessionS() ?? 0,
     newId: parts.wall.newId,
     checkSayings: (typed) => now?.does.checkSayings(typed) ?? { sayings: {}, problems: [] },

@@ -119,7 +119,7 @@ function countsOf(events: readonly StoredEvent[]): ImportOffer['fresh'] {
 }
 
 async function add(rooms: Rooms, { fresh }: ImportPreview): Promise<ImportResult> {
-  if (isLive(rooms.practice.state())) return { ok: false, why: 'A session is running: finish it first.' };
+  if (isLive(rooms.practice.state())) return { ok: false, why: t('A session is running: finish it first.') };
   const merged = await rooms.store.merge(fresh);
   if (!merged.ok) return { ok: false, why: sayProblem(merged.problem) };
   await readAnew(rooms);
@@ -173,8 +173,8 @@ export async function eraseEverything(rooms: Rooms): Promise<string | null> {
 
 /** What waits to be written would be written after the deletion. */
 async function hindranceToErase({ practice, writer }: Rooms): Promise<string | null> {
-  if (isLive(practice.state())) return 'A session is running: finish it first.';
-  return (await writer.tryAgain()) ? null : 'Some reps are not saved yet: make room on this device first.';
+  if (isLive(practice.state())) return t('A session is running: finish it first.');
+  return (await writer.tryAgain()) ? null : t('Some reps are not saved yet: make room on this device first.');
 }
 
 /** What a person can do about a file that is refused as a whole. */
@@ -191,10 +191,10 @@ export function sayProblem(problem: StoreProblem): string {
     case 'damaged':
       return [...sayFile(problem.damaged[0]), ...problem.damaged.map(sayDamage)].join('\n');
     case 'conflict':
-      return `Event ${problem.id} is here already with other content; nothing was changed.`;
+      return t('Event {id} is here already with other content; nothing was changed.', { id: problem.id });
     case 'severed':
-      return 'This device did not answer in time: whether it was done is not known. Load the page again and look.';
+      return t('This device did not answer in time: whether it was done is not known. Load the page again and look.');
     default:
-      return `It could not be saved (${problem.kind}); nothing was changed.`;
+      return t('It could not be saved ({kind}); nothing was changed.', { kind: problem.kind });
   }
 }

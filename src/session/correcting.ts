@@ -2,6 +2,7 @@
 import { type CorrectionProblem, checkCorrection } from '../core/correct.ts';
 import type { Correction } from '../core/correction.ts';
 import { type Draft, type SessionEvent, stampEvent } from '../core/event.ts';
+import { t } from '../core/language.ts';
 import { openReview, readLog } from './read-back.ts';
 import type { Rooms } from './rooms.ts';
 import { isoWithOffset } from './wall-clock.ts';
@@ -10,7 +11,7 @@ import { isoWithOffset } from './wall-clock.ts';
 export async function correct(rooms: Rooms, correction: Correction): Promise<string | null> {
   const sessionId = rooms.use.getState().reviewed?.sessionId;
   const log = sessionId === undefined ? null : await readLog(rooms, sessionId);
-  if (!sessionId || !log) return 'This session cannot be read right now.';
+  if (!sessionId || !log) return t('This session cannot be read right now.');
   const problem = checkCorrection(log, correction);
   if (problem) return sayProblem(problem);
   await keep(rooms, sessionId, { type: 'corrected', body: correction });
@@ -40,10 +41,10 @@ async function keep(rooms: Rooms, session: string, draft: Draft<SessionEvent>): 
 function sayProblem({ kind, got }: CorrectionProblem): string {
   switch (kind) {
     case 'unknown-word':
-      return `There is no such word in this session (${got}).`;
+      return t('There is no such word in this session ({what}).', { what: got });
     case 'no-rep-ends-there':
-      return `No rep ends with this word (${got}).`;
+      return t('No rep ends with this word ({what}).', { what: got });
     case 'time-outside-the-session':
-      return `The time must lie within the session, got ${got} s.`;
+      return t('The time must lie within the session, got {s} s.', { s: got });
   }
 }

@@ -1,4 +1,5 @@
 /** Opens what the first screen needs: the right to write, the store, the library. What hears and sounds comes after it (`furnish.ts`). */
+import { t } from '../core/language.ts';
 import { settingsOf } from '../core/settings.ts';
 import { createLibraryKeeper, type LibraryKeeper } from './library.ts';
 import { showHeads } from './read-back.ts';
@@ -18,7 +19,7 @@ export async function openHome(parts: AppParts, use: HomeRooms['use']): Promise<
   const writer = await createWriter(store, wall.newId, (writeProblem) => use.setState({ writeProblem }));
   const library = await store.library();
   // An empty library in its place would soon be written over the real one.
-  if (!library.ok) throw new Error(`what is kept on this device cannot be read (${library.problem.kind})`);
+  if (!library.ok) throw new Error(t('what is kept on this device cannot be read ({kind})', { kind: library.problem.kind }));
   const { events, damaged } = library.value;
   if (damaged.length > 0) use.setState({ writeProblem: { kind: 'damaged', damaged } });
   const keeper = createLibraryKeeper(events, { wall, writer, show: (shown) => use.setState({ library: shown }) });

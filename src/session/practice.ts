@@ -7,6 +7,7 @@ import { writtenInReview } from '../core/correct.ts';
 import type { EarState, SessionEvent, SessionStart, Stamp } from '../core/event.ts';
 import { EXPECTED_IN_PAUSE, expectedOf } from '../core/expected.ts';
 import { fold, type SessionState } from '../core/fold.ts';
+import { t } from '../core/language.ts';
 import { callWords } from '../core/sentences.ts';
 import { type Effect, type Input, type Stepped, start, step } from '../core/step.ts';
 import type { Seconds } from '../core/units.ts';
@@ -165,7 +166,7 @@ function sound({ parts: { beats, calls }, zeroS }: Inside, effect: Effect): void
       return calls.call(soundOf(effect.call), callWords(effect.call.kind));
     case 'ask':
     case 'sayUnsure':
-      return calls.call('unsure', 'say it again');
+      return calls.call('unsure', t('say it again'));
     case 'keep':
       return;
   }

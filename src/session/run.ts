@@ -132,9 +132,11 @@ async function beginSession(rooms: Rooms, planId: string): Promise<string | null
   const { dogs, plans } = library;
   const plan = plans.find(({ id }) => id === planId);
   const start = await startOf(rooms, planId);
-  if (!plan) return 'This plan is not on this device.';
+  if (!plan) return t('This plan is not on this device.');
   if (!start)
-    return 'The last session on this plan cannot be read, so where to start is not known. Nothing was deleted: save a copy in the settings, then load the page again.';
+    return t(
+      'The last session on this plan cannot be read, so where to start is not known. Nothing was deleted: save a copy in the settings, then load the page again.',
+    );
   const dog = dogs.find(({ id }) => id === plan.dogId);
   const dogName = dog?.name ?? '';
   const { steps, startStepId, carried } = start;
@@ -171,9 +173,9 @@ async function beginExam({ keeper, practice }: Rooms, examId: string): Promise<s
 /** Null, or why it cannot go on. */
 async function goOn(rooms: Rooms, sessionId: string): Promise<string | null> {
   const log = await readLog(rooms, sessionId);
-  if (!log) return 'This session cannot be read right now. Nothing was deleted: load the page again.';
+  if (!log) return t('This session cannot be read right now. Nothing was deleted: load the page again.');
   const goesOn = await rooms.practice.goOn(log);
-  return goesOn ? null : 'This session cannot go on: its records do not fit together. They are kept; begin a new session.';
+  return goesOn ? null : t('This session cannot go on: its records do not fit together. They are kept; begin a new session.');
 }
 
 export async function finish(rooms: Rooms): Promise<void> {

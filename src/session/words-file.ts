@@ -1,5 +1,6 @@
 /** One handler's words as a file: their takes, their talk, what corrections taught, and their settings. Merged by id, nothing replaced. */
 import type { Settings, StoredEvent } from '../core/event.ts';
+import { t } from '../core/language.ts';
 import { nameOf } from '../core/named.ts';
 import { settingsOf } from '../core/settings.ts';
 import { TALK } from '../core/word.ts';
@@ -59,7 +60,7 @@ export async function lookAtWords(rooms: Rooms, text: string): Promise<LookedAtW
   const preview = await previewImport(rooms.store, text);
   if (!preview.ok) return { ok: false, why: sayProblem(preview.problem) };
   const head = wordsHeadOf(text);
-  if (!head) return { ok: false, why: 'It holds no handler’s words. A copy of everything is added in the settings.' };
+  if (!head) return { ok: false, why: t('It holds no handler’s words. A copy of everything is added in the settings.') };
   const { exportedAt, fresh, known, refused, conflicts } = preview.value;
   const isOurs = (event: StoredEvent): event is WordsEvent =>
     isTake(event) ? event.body.handler === head.handler : isNameOf(event, head.handler);
@@ -75,7 +76,7 @@ export async function lookAtWords(rooms: Rooms, text: string): Promise<LookedAtW
       ...conflicts.map(sayConflict),
       ...fresh
         .filter((event) => !isOurs(event))
-        .map(({ id, type }) => `event ${id}: expected a take of ${head.handler}, got ${type}`),
+        .map(({ id, type }) => t('event {id}: expected a take of {handler}, got {type}', { id, handler: head.handler, type })),
     ],
     add: (withSettings) => add(rooms, ours, { ...head, settings: withSettings ? head.settings : null }),
   };
@@ -113,7 +114,7 @@ async function add(
   events: readonly WordsEvent[],
   { handler, settings }: { handler: string; settings: Settings | null },
 ): ReturnType<WordsOffer['add']> {
-  if (isLive(rooms.practice.state())) return { ok: false, why: 'A session is running: finish it first.' };
+  if (isLive(rooms.practice.state())) return { ok: false, why: t('A session is running: finish it first.') };
   const merged = await rooms.store.merge(events);
   if (!merged.ok) return { ok: false, why: sayProblem(merged.problem) };
   await readAnew(rooms);

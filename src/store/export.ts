@@ -1,5 +1,6 @@
 /** Writes every event into one JSON document, and reads such a document back, record by record, telling what it cannot use. */
 import type { Settings, StoredEvent } from '../core/event.ts';
+import { t } from '../core/language.ts';
 import { inOrder } from '../core/library.ts';
 import type { Stretch } from '../core/stretch.ts';
 import type { IsoTime } from '../core/units.ts';
@@ -78,12 +79,13 @@ function parseJson(text: string): unknown {
 }
 
 function headProblem(document: unknown): Damage | null {
-  if (typeof document !== 'object' || document === null) return damage('file', 'a record', document);
+  if (typeof document !== 'object' || document === null) return damage('file', t('a record'), document);
   const { format, version, exportedAt, events } = document as { [Field in keyof Exported]?: unknown };
   if (format !== EXPORT_FORMAT) return damage('file › format', `"${EXPORT_FORMAT}"`, format);
-  if (version !== EXPORT_VERSION) return damage('file › version', `${EXPORT_VERSION}, the newest this app knows`, version);
-  if (typeof exportedAt !== 'string') return damage('file › exportedAt', 'an ISO time with its offset', exportedAt);
-  return Array.isArray(events) ? null : damage('file › events', 'a list', events);
+  if (version !== EXPORT_VERSION)
+    return damage('file › version', t('{n}, the newest this app knows', { n: EXPORT_VERSION }), version);
+  if (typeof exportedAt !== 'string') return damage('file › exportedAt', t('an ISO time with its offset'), exportedAt);
+  return Array.isArray(events) ? null : damage('file › events', t('a list'), events);
 }
 
 function damage(path: string, expected: string, value: unknown): Damage {

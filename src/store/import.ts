@@ -1,8 +1,9 @@
 /** Looks at a file before anything of it is kept: what is new, what is here already, what is refused and why. */
 import type { StoredEvent } from '../core/event.ts';
+import { type Message, t } from '../core/language.ts';
 import type { EventStore } from './event-store.ts';
 import { parseExport } from './export.ts';
-import { type Damage, failure, type Result, success } from './problem.ts';
+import { type Damage, failure, type Result, sayPath, success } from './problem.ts';
 import { shorten } from './record-check.ts';
 import { firstDifference } from './same-content.ts';
 
@@ -16,8 +17,9 @@ export interface Conflict {
 /** `event phone:12 › body › word: it is here already with other content, "hold"; in the file "mark". Both are left as they are` */
 export function sayConflict({ id, kept, offered }: Conflict): string {
   const { path, a, b } = firstDifference(kept, offered) ?? { path: [], a: kept, b: offered };
-  const where = [`event ${id}`, ...path].join(' › ');
-  return `${where}: it is here already with other content, ${shorten(a)}; in the file ${shorten(b)}. Both are left as they are`;
+  return t('{where}: it is here already with other content, {kept}; in the file {offered}. Both are left as they are', {
+    ...{ where: sayPath([`event ${id}`, ...path].join(' › ')), kept: shorten(a), offered: shorten(b) },
+  });
 }
 
 export interface ImportPreview {
@@ -50,11 +52,17 @@ export async function previewImport(store: Pick<EventStore, 'compare'>, text: st
 
 function beyondLimits(text: string): Damage | null {
   if (text.length > IMPORT_LIMITS.characters) return beyond('file', 'characters', text.length);
-  return isTooDeep(text) ? beyond('file', 'depth', 'more') : null;
+  return isTooDeep(text) ? beyond('file', 'depth', t('more#than that')) : null;
 }
 
+const AT_MOST = {
+  characters: 'at most {n} characters',
+  events: 'at most {n} events',
+  depth: 'at most {n} depth',
+} as const satisfies Readonly<Record<keyof typeof IMPORT_LIMITS, Message>>;
+
 function beyond(path: string, what: keyof typeof IMPORT_LIMITS, got: unknown): Damage {
-  return { path, expected: `at most ${IMPORT_LIMITS[what]} ${what}`, got: shorten(got), record: null };
+  return { path, expected: t(AT_MOST[what], { n: String(IMPORT_LIMITS[what]) }), got: shorten(got), record: null };
 }
 
 /** Counts brackets outside of text, before the parser does. */

@@ -1,4 +1,5 @@
 /** What can go wrong with what is kept, as values: nothing in this room throws for it, and each kind says what can be done. */
+import { t } from '../core/language.ts';
 
 export type Result<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problem: StoreProblem };
 
@@ -43,5 +44,16 @@ export function failure(problem: StoreProblem): { readonly ok: false; readonly p
 
 /** `session 3f2 › event 9ab:12 › body › startedAtS: expected a finite number, got NaN` */
 export function sayDamage({ path, expected, got }: Damage): string {
-  return `${path}: expected ${expected}, got ${got}`;
+  return t('{path}: expected {expected}, got {got}', { path: sayPath(path), expected, got });
+}
+
+export const sayPath = (path: string): string => path.split(' › ').map(sayPlace).join(' › ');
+
+/** Fields are called what they are called in the file; what stands around them is said. */
+function sayPlace(place: string): string {
+  const [, what, id = ''] = /^(session|event) (\S+)$/.exec(place) ?? [];
+  if (what === 'session') return t('session {id}', { id });
+  if (what === 'event') return t('event {id}', { id });
+  if (place === 'event without an id') return t('event without an id');
+  return place === 'file' ? t('file') : place;
 }

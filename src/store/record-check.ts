@@ -14,6 +14,7 @@ import {
 } from '../core/event.ts';
 import { type ExamItem, type ExamPlan, isIsoDate, MOST_ITEMS, MOST_LETTERS } from '../core/exam/exam.ts';
 import { HOMEWORK_BOUNDS, type Homework } from '../core/handover/homework.ts';
+import { type PlainMessage, t } from '../core/language.ts';
 import { BODY_AREAS, type BodyArea, type HandlingStep, indexOfStep, type Plan, type Step } from '../core/plan.ts';
 import { isStoredRule, type StoredRule } from '../core/rule.ts';
 import type { Stretch } from '../core/stretch.ts';
@@ -22,13 +23,21 @@ import type { Damage } from './problem.ts';
 
 export type Checked = { readonly ok: true; readonly event: StoredEvent } | { readonly ok: false; readonly damage: Damage };
 
-/** `where` stands in front of the path in a message; by default the record names itself. */
-export function checkEvent(record: unknown, where: string = nameOf(record)): Checked {
+/** `where` stands in front of the path in a message; without it the record names itself. */
+export function checkEvent(record: unknown, where?: string): Checked {
   const checked = v.safeParse(EVENT, record, { abortEarly: true });
   // The record itself, not valibot's copy: fields that only a newer version knows must survive.
   if (checked.success) return { ok: true, event: record as StoredEvent };
-  return { ok: false, damage: damageOf(checked.issues[0], record, where) };
+  return { ok: false, damage: damageOf(checked.issues[0], record, where ?? nameOf(record)) };
 }
+
+/** What is expected, said when it is missed: schemas are made once, before it is known which language is spoken. */
+type Bound = () => string;
+
+const say =
+  (bound: PlainMessage): Bound =>
+  () =>
+    t(bound);
 
 /** Every name of a union, so that one added to the core and forgotten here does not compile. */
 function oneOf<T extends string>(names: Readonly<Record<T, true>>): v.GenericSchema<unknown, T> {
@@ -36,7 +45,7 @@ function oneOf<T extends string>(names: Readonly<Record<T, true>>): v.GenericSch
 }
 
 function picked<T extends string>(names: readonly T[]): v.GenericSchema<unknown, T> {
-  return v.picklist(names, `one of ${names.join(', ')}`);
+  return v.picklist(names, () => t('one of {names}', { names: names.join(', ') }));
 }
 
 function record<E extends v.ObjectEntries>(entries: E): v.ObjectSchema<E, v.ErrorMessage<v.ObjectIssue>> {
@@ -45,28 +54,28 @@ function record<E extends v.ObjectEntries>(entries: E): v.ObjectSchema<E, v.Erro
 
 /** The same schema says "not a record at all" and "this field is missing". */
 function bound(issue: v.ObjectIssue): string {
-  return issue.expected === 'Object' ? 'a record' : 'a value';
+  return issue.expected === 'Object' ? t('a record') : t('a value');
 }
 
-const list = <S extends v.GenericSchema>(item: S) => v.array(item, 'a list');
+const list = <S extends v.GenericSchema>(item: S) => v.array(item, say('a list'));
 
-function number(says: string, least = -Number.MAX_VALUE, most = Number.MAX_VALUE) {
+function number(says: Bound, least = -Number.MAX_VALUE, most = Number.MAX_VALUE) {
   return v.pipe(v.number(says), v.minValue(least, says), v.maxValue(most, says));
 }
 
-function whole(says: string, least: number) {
+function whole(says: Bound, least: number) {
   return v.pipe(v.number(says), v.safeInteger(says), v.minValue(least, says));
 }
 
-const TEXT = v.string('text');
-const FINITE = number('a finite number');
-const AT_LEAST_0 = number('a finite number of at least 0', 0);
-const RATE = number('a number of at least 1', 1);
-const SHARE = number('a number from 0 to 1', 0, 1);
-const COUNT = whole('a whole number of at least 0', 0);
-const SEQ = whole('a whole number of at least 1', 1);
-const YES_OR_NO = v.boolean('true or false');
-const ISO = v.pipe(v.string('an ISO time with its offset'), v.check(isIsoTime, 'an ISO time with its offset'));
+const TEXT = v.string(say('text'));
+const FINITE = number(say('a finite number'));
+const AT_LEAST_0 = number(say('a finite number of at least 0'), 0);
+const RATE = number(say('a number of at least 1'), 1);
+const SHARE = number(say('a number from 0 to 1'), 0, 1);
+const COUNT = whole(say('a whole number of at least 0'), 0);
+const SEQ = whole(say('a whole number of at least 1'), 1);
+const YES_OR_NO = v.boolean(say('true or false'));
+const ISO = v.pipe(v.string(say('an ISO time with its offset')), v.check(isIsoTime, say('an ISO time with its offset')));
 
 function isIsoTime(text: string): boolean {
   return /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d(\.\d+)?(Z|[+-]\d\d:\d\d)$/.test(text) && !Number.isNaN(Date.parse(text));
@@ -94,21 +103,26 @@ const STEP: v.GenericSchema<unknown, Step> = v.variant(
       halfway: v.exactOptional(record({ title: TEXT, extent: TEXT, forS: AT_LEAST_0 })),
     }),
   ],
-  'one of duration, handling',
+  () => t('one of {names}', { names: 'duration, handling' }),
 );
-const STEPS = v.pipe(list(STEP), v.minLength(1, 'at least one step'));
-const RULE = v.custom<StoredRule>(isStoredRule, 'a rule that a session can run');
+const STEPS = v.pipe(list(STEP), v.minLength(1, say('at least one step')));
+const RULE = v.custom<StoredRule>(isStoredRule, say('a rule that a session can run'));
 const PLAN: v.GenericSchema<unknown, Plan> = record({
   ...{ id: TEXT, dogId: TEXT, title: TEXT, position: TEXT, steps: STEPS },
   rule: v.exactOptional(RULE),
 });
 
 const TRIALS = record({ last: list(YES_OR_NO), count: COUNT, kept: COUNT });
-const ALARMS = v.custom<Readonly<Partial<Record<BodyArea, number>>>>(areAlarms, 'finite numbers by body area');
-const CARRIED = record({ trials: TRIALS, returns: v.record(TEXT, COUNT, 'counts by step'), passed: list(TEXT), alarms: ALARMS });
+const ALARMS = v.custom<Readonly<Partial<Record<BodyArea, number>>>>(areAlarms, say('finite numbers by body area'));
+const CARRIED = record({
+  trials: TRIALS,
+  returns: v.record(TEXT, COUNT, say('counts by step')),
+  passed: list(TEXT),
+  alarms: ALARMS,
+});
 const PLATFORM = record({
   ...{ on: YES_OR_NO, mayLeave: YES_OR_NO, language: TEXT },
-  sayings: v.record(TEXT, list(TEXT), 'sayings by word'),
+  sayings: v.record(TEXT, list(TEXT), say('sayings by word')),
 });
 const LIMITS = record({ reps: AT_LEAST_0, minutes: AT_LEAST_0, treats: v.nullable(AT_LEAST_0) });
 
@@ -130,13 +144,13 @@ const CORRECTION: v.GenericSchema<unknown, Correction> = v.variant(
     record({ do: v.literal('void'), of: TEXT, reason: TEXT }),
     record({ do: v.literal('note'), of: v.nullable(TEXT), text: TEXT }),
   ],
-  'one of confirm, relabel, move, insert, void, note',
+  () => t('one of {names}', { names: 'confirm, relabel, move, insert, void, note' }),
 );
 
 /** Reasons are for reading: rules come and go, and an old reason must not cost an old session. */
 const REASON = v.custom<Reason>(
   (value) => typeof (value as { kind?: unknown } | null)?.kind === 'string',
-  'a reason with its kind',
+  say('a reason with its kind'),
 );
 
 // `satisfies`: every type of event has its body here, and no other has.
@@ -148,7 +162,7 @@ const SESSION_BODIES = {
       kind: v.exactOptional(v.literal('exam', 'exam')),
     }),
     v.forward(
-      v.check(({ steps, startStepId }) => indexOfStep(steps, startStepId) >= 0, 'the id of one of its steps'),
+      v.check(({ steps, startStepId }) => indexOfStep(steps, startStepId) >= 0, say('the id of one of its steps')),
       ['startStepId'],
     ),
   ),
@@ -172,13 +186,13 @@ const SESSION_BODIES = {
 } satisfies { [T in SessionEvent['type']]: v.GenericSchema<unknown, Extract<SessionEvent, { type: T }>['body']> };
 
 /** From the smallest of grown dogs to above the heaviest known, with room for a puppy. */
-const WEIGHT_KG = number('a weight from 0.1 to 150 kg', 0.1, 150);
+const WEIGHT_KG = number(say('a weight from 0.1 to 150 kg'), 0.1, 150);
 const NOTE = v.exactOptional(TEXT);
 const DOG: v.GenericSchema<unknown, Dog> = record({
   ...{ id: TEXT, name: TEXT, notes: TEXT, invented: YES_OR_NO, pain: NOTE, advice: NOTE, food: NOTE, scares: NOTE },
   ...{ weightKg: v.exactOptional(WEIGHT_KG), neutered: v.exactOptional(YES_OR_NO), archived: v.exactOptional(YES_OR_NO) },
-  kcalPerTreat: v.exactOptional(number('kcal a treat from 0.1 to 500', 0.1, 500)),
-  treatsPerSession: v.exactOptional(whole('a whole number of at least 1', 1)),
+  kcalPerTreat: v.exactOptional(number(say('kcal a treat from 0.1 to 500'), 0.1, 500)),
+  treatsPerSession: v.exactOptional(whole(say('a whole number of at least 1'), 1)),
   ...{ signs: NOTE, callWhom: NOTE, owner: NOTE },
 });
 const NAMED = record({ id: TEXT, name: TEXT, archived: YES_OR_NO });
@@ -186,30 +200,40 @@ const NAMED = record({ id: TEXT, name: TEXT, archived: YES_OR_NO });
 const EXAM_ITEM: v.GenericSchema<unknown, ExamItem> = record({
   id: TEXT,
   area: picked(BODY_AREAS),
-  what: v.pipe(TEXT, v.trim(), v.minLength(1, 'some words'), v.maxLength(MOST_LETTERS, `at most ${MOST_LETTERS} letters`)),
-  forS: number(`0 to ${LONGEST_S} s`, 0, LONGEST_S),
+  what: v.pipe(
+    TEXT,
+    v.trim(),
+    v.minLength(1, say('some words')),
+    v.maxLength(MOST_LETTERS, () => t('at most {n} letters', { n: MOST_LETTERS })),
+  ),
+  forS: number(() => t('0 to {n} s', { n: LONGEST_S }), 0, LONGEST_S),
   step: v.exactOptional(record({ planId: TEXT, stepId: TEXT })),
 });
 const EXAM: v.GenericSchema<unknown, ExamPlan> = record({
   ...{ id: TEXT, dogId: TEXT, place: TEXT, calledOff: v.exactOptional(YES_OR_NO) },
-  date: v.pipe(TEXT, v.check(isIsoDate, 'a day such as 2026-03-01')),
+  date: v.pipe(TEXT, v.check(isIsoDate, say('a day such as 2026-03-01'))),
   items: v.pipe(
     list(EXAM_ITEM),
-    v.maxLength(MOST_ITEMS, `at most ${MOST_ITEMS} items`),
-    v.check((items) => new Set(items.map(({ id }) => id)).size === items.length, 'items with ids of their own'),
+    v.maxLength(MOST_ITEMS, () => t('at most {n} items', { n: MOST_ITEMS })),
+    v.check((items) => new Set(items.map(({ id }) => id)).size === items.length, say('items with ids of their own')),
   ),
 });
 
-const textOf = (most: number) => v.pipe(TEXT, v.maxLength(most, `text of at most ${most} characters`));
+const textOf = (most: number) =>
+  v.pipe(
+    TEXT,
+    v.maxLength(most, () => t('text of at most {n} characters', { n: String(most) })),
+  );
 const [SHORT, LINE, LONG] = [textOf(HOMEWORK_BOUNDS.name), textOf(HOMEWORK_BOUNDS.title), textOf(HOMEWORK_BOUNDS.text)];
 const A_WEEK = HOMEWORK_BOUNDS.sessionsAWeek;
+const TIMES_A_WEEK: Bound = () => t('a whole number from 1 to {n}', { n: A_WEEK });
 const HOMEWORK: v.GenericSchema<unknown, Homework> = record({
-  ...{ id: v.pipe(LINE, v.minLength(1, 'a name of its own')), revision: SEQ, givenAt: ISO },
+  ...{ id: v.pipe(LINE, v.minLength(1, say('a name of its own'))), revision: SEQ, givenAt: ISO },
   ...{ trainer: SHORT, ownerName: SHORT, dogName: SHORT, title: LINE, position: LINE, steps: STEPS },
   rule: v.exactOptional(RULE),
   words: record({ hold: SHORT, mark: SHORT, lifted: SHORT }),
   ...{ caution: LONG, note: LONG },
-  sessionsAWeek: v.pipe(whole(`a whole number from 1 to ${A_WEEK}`, 1), v.maxValue(A_WEEK, `a whole number from 1 to ${A_WEEK}`)),
+  sessionsAWeek: v.pipe(whole(TIMES_A_WEEK, 1), v.maxValue(A_WEEK, TIMES_A_WEEK)),
 });
 const HOMEWORK_KEPT = record({ homework: HOMEWORK, dogId: TEXT, planId: TEXT });
 
@@ -225,11 +249,11 @@ const LIBRARY_BODIES = {
   'exam-planned': EXAM,
   'sound-taught': record({
     ...{ word: TEXT, handler: TEXT, said: TEXT, sampleRateHz: RATE },
-    samples: v.custom<Int16Array>(isInt16Array, '16-bit samples'),
+    samples: v.custom<Int16Array>(isInt16Array, say('16-bit samples')),
   }),
   'take-learned': record({
     ...{ of: TEXT, session: TEXT, word: TEXT, handler: TEXT },
-    stretch: v.custom<Stretch>(isStretch, 'features whose lengths agree'),
+    stretch: v.custom<Stretch>(isStretch, say('features whose lengths agree')),
   }),
   'sound-removed': record({ of: TEXT }),
   'homework-given': HOMEWORK_KEPT,
@@ -237,7 +261,7 @@ const LIBRARY_BODIES = {
   'homework-returned': record({ homeworkId: TEXT, sessions: list(record({ id: TEXT, events: COUNT })) }),
   'settings-saved': record({
     ...{ volume: SHARE, mode: oneOf({ sound: true, flash: true, both: true }), speakCalls: YES_OR_NO },
-    ...{ keys: v.record(TEXT, picked(WORDS), 'words by key'), handler: TEXT, place: TEXT, limits: LIMITS },
+    ...{ keys: v.record(TEXT, picked(WORDS), say('words by key')), handler: TEXT, place: TEXT, limits: LIMITS },
     echoCancellation: v.exactOptional(YES_OR_NO),
     keepSounds: v.exactOptional(YES_OR_NO),
     platformEar: v.exactOptional(PLATFORM),
@@ -282,7 +306,7 @@ function events(bodies: Readonly<Record<string, v.GenericSchema>>, session: v.Ge
   return Object.entries(bodies).map(([type, body]) => record({ ...STAMP, type: v.literal(type), session, body }));
 }
 
-const TYPES = `one of ${[...SESSION_TYPES, ...Object.keys(LIBRARY_BODIES)].join(', ')}`;
+const TYPES: Bound = () => t('one of {names}', { names: [...SESSION_TYPES, ...Object.keys(LIBRARY_BODIES)].join(', ') });
 const EVENT = v.pipe(
   v.variant(
     'type',
@@ -315,7 +339,7 @@ function damageOf(issue: v.BaseIssue<unknown>, record: unknown, where: string): 
 
 /** A value as a message shows it; long ones are cut. */
 export function shorten(value: unknown): string {
-  if (value === undefined) return 'nothing';
+  if (value === undefined) return t('nothing#no value');
   if (typeof value === 'number' || typeof value === 'bigint') return String(value);
   const text = inJson(value);
   return text.length > 60 ? `${text.slice(0, 60)}…` : text;

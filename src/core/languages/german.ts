@@ -16,9 +16,11 @@ import { GERMAN_REVIEW } from './german-review.ts';
 import { GERMAN_RULE_FIGURES } from './german-rule-figures.ts';
 import { GERMAN_RULES } from './german-rules.ts';
 import { GERMAN_RUNGS } from './german-rungs.ts';
+import { GERMAN_SESSION } from './german-session.ts';
 import { GERMAN_SETTINGS } from './german-settings.ts';
 import { GERMAN_SOUND_CHECK } from './german-sound-check.ts';
 import { GERMAN_STORAGE } from './german-storage.ts';
+import { GERMAN_STORE } from './german-store.ts';
 import { GERMAN_SUMMARY } from './german-summary.ts';
 import { GERMAN_SYNC } from './german-sync.ts';
 
@@ -43,5 +45,7 @@ export const GERMAN = {
   ...GERMAN_HANDOVER,
   ...GERMAN_EXAM,
   ...GERMAN_STORAGE,
+  ...GERMAN_SESSION,
+  ...GERMAN_STORE,
   ...GERMAN_SYNC,
 } as const;

@@ -15,6 +15,9 @@ const AREAS = {
   'coat-and-tail': 'the coat and tail',
 } as const satisfies Record<BodyArea, Message>;
 
+/** Within a sentence: "the paws". */
+export const areaWords = (area: BodyArea): string => t(AREAS[area]);
+
 const CALLS = {
   raise: 'next step',
   return: 'one step back',
@@ -169,7 +172,7 @@ function sayOwnReason(reason: OwnReason): string {
 
 // A question, never a finding: it also fires for healthy dogs (CRITERION.md).
 function sayAlarm(area: BodyArea, level: 'look' | 'veterinarian'): string {
-  const place = t(AREAS[area]);
+  const place = areaWords(area);
   return level === 'look'
     ? t('Many lifts at {place}: leave it for today and look. Is something sore?', { place })
     : t('Lifts keep coming at {place}. A change like this can be pain: stop handling this place and ask your veterinarian.', {

@@ -5,6 +5,7 @@ import type { Correction } from '../core/correction.ts';
 import type { Dog, Named, Settings, TaughtSound } from '../core/event.ts';
 import type { ExamPlan } from '../core/exam/exam.ts';
 import type { SessionState } from '../core/fold.ts';
+import type { Homework } from '../core/handover/homework.ts';
 import { type LanguageTag, t } from '../core/language.ts';
 import { foldLibrary } from '../core/library.ts';
 import type { NextStart } from '../core/next-start.ts';
@@ -17,6 +18,8 @@ import type { Change } from '../ears/enrolled.ts';
 import type { SayingProblem } from '../ears/platform-words.ts';
 import type { AppState } from './app-state.ts';
 import type { Looked, SavedFile } from './backup.ts';
+import type { Desk, LookedAtReturn } from './desk.ts';
+import type { ForDog, HomeworkWish, Opened, Return } from './handover.ts';
 import type { Lesson } from './learning.ts';
 import type { RecordingHeard, RecordingToHear } from './observing.ts';
 import { openHome } from './open-home.ts';
@@ -114,6 +117,23 @@ export interface Intents {
   exportSession(sessionId: string): Promise<SavedFile | null>;
   /** A plan with its dog, as both stand; null when it cannot be read. */
   exportPlan(planId: string): Promise<SavedFile | null>;
+  /** Writes down that a plan was given as homework. Null: the plan is not here. */
+  giveHomework(wish: HomeworkWish): Promise<Homework | null>;
+  /** The file that says it, and the code for a link; null: this browser cannot pack one. */
+  handOut(homework: Homework): Promise<{ readonly file: SavedFile; readonly code: string | null }>;
+  /** Tells what a file or a link says, and how it stands to what is here. Keeps nothing. */
+  openHomework(from: { readonly text: string } | { readonly code: string }): Promise<Opened>;
+  /** The plan that it becomes; null: the app is not open. */
+  acceptHomework(homework: Homework, forDog: ForDog): Promise<string | null>;
+  /** How many sessions on this homework the trainer has not seen as they are now. */
+  countToReturn(homeworkId: string): Promise<number>;
+  /** Null: there is none, or it cannot be read (the problem is shown). */
+  returnHomework(homeworkId: string, again: boolean): Promise<Return | null>;
+  noteReturned(homeworkId: string, sessions: Return['sessions']): Promise<void>;
+  /** Null when it cannot be read (the problem is shown). */
+  readDesk(): Promise<Desk | null>;
+  /** Tells what an owner's file holds, and offers to add it. */
+  lookAtReturn(text: string): Promise<LookedAtReturn>;
   /** Tells what a document holds that this device does not, and offers to add it. Nothing is ever replaced. */
   lookAtImport(text: string): Promise<Looked>;
   /** For good. Null, or why it could not. */
@@ -164,6 +184,8 @@ const NOTHING: AppState = {
 
 // Asked for in the review, the sound check and the settings alone: fetched then.
 const backup = () => import('./backup.ts');
+const handover = () => import('./handover.ts');
+const desk = () => import('./desk.ts');
 const correcting = () => import('./correcting.ts');
 const learning = () => import('./learning.ts');
 const observing = () => import('./observing.ts');
@@ -285,6 +307,17 @@ export function createApp(parts: AppParts): App {
     askToKeep: () => withHome(async (all) => (await storage()).askToKeep(all), undefined),
     exportSession: (sessionId) => withRooms(async (all) => (await backup()).exportSession(all, sessionId), null),
     exportPlan: (planId) => withRooms(async (all) => (await backup()).exportPlan(all, planId), null),
+    giveHomework: (wish) => withRooms(async (all) => (await handover()).giveHomework(all, wish), null),
+    handOut: async (homework) => (await handover()).handOut(homework),
+    openHomework: (from) => withRooms(async (all) => (await handover()).openHomework(all, from), { kind: 'not-open' }),
+    acceptHomework: (homework, forDog) =>
+      withRooms(async (all) => (await handover()).acceptHomework(all, homework, forDog), null),
+    countToReturn: (id) => withRooms(async (all) => (await handover()).dueToReturn(all, id).length, 0),
+    returnHomework: (id, again) => withRooms(async (all) => (await handover()).returnHomework(all, id, again), null),
+    noteReturned: (id, sessions) => withRooms(async (all) => (await handover()).noteReturned(all, id, sessions), undefined),
+    readDesk: () => withRooms(async (all) => (await desk()).readDesk(all), null),
+    lookAtReturn: (text) =>
+      withRooms(async (all) => (await desk()).lookAtReturn(all, text), { ok: false, why: t('The app is not open.') }),
     lookAtImport: (text) =>
       withRooms(async (all) => (await backup()).lookAtImport(all, text), { ok: false, why: t('The app is not open.') }),
     eraseDog: (dogId) => withRooms(async (all) => (await backup()).eraseDog(all, dogId), t('The app is not open.')),

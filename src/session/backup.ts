@@ -1,9 +1,10 @@
 /** Copies out and in: all, or one session. What comes in is looked at first, and nothing is replaced. */
+import { dogsThatCameBack } from '../core/desk/dogs.ts';
 import { isSessionEvent, type SessionStart, type StoredEvent } from '../core/event.ts';
 import { t } from '../core/language.ts';
 import type { Reading } from '../store/event-store.ts';
 import { EXPORT_VERSION, exportText } from '../store/export.ts';
-import { type ImportPreview, previewImport, sayConflict } from '../store/import.ts';
+import { previewImport, sayConflict } from '../store/import.ts';
 import { type Damage, type StoreProblem, sayDamage } from '../store/problem.ts';
 import { fileName } from './file-name.ts';
 import { isLive } from './live.ts';
@@ -87,14 +88,20 @@ export async function exportPlan(rooms: Rooms, planId: string): Promise<SavedFil
   };
 }
 
-export async function lookAtImport(rooms: Rooms, text: string): Promise<Looked> {
+/** @param isWanted whether a new record is to be added; all are, unless told otherwise. */
+export async function lookAtImport(
+  rooms: Rooms,
+  text: string,
+  isWanted: (event: StoredEvent) => boolean = () => true,
+): Promise<Looked> {
   const preview = await previewImport(rooms.store, text);
   if (!preview.ok) return { ok: false, why: sayProblem(preview.problem) };
-  const { exportedAt, fresh, known, refused, conflicts } = preview.value;
+  const { exportedAt, known, refused, conflicts } = preview.value;
+  const fresh = preview.value.fresh.filter(isWanted);
   const offer: ImportOffer = {
     ...{ exportedAt, known, freshRecords: fresh.length, fresh: countsOf(fresh) },
     refused: [...refused.map(sayDamage), ...conflicts.map(sayConflict)],
-    add: () => add(rooms, preview.value),
+    add: () => add(rooms, fresh),
   };
   return { ok: true, offer };
 }
@@ -118,7 +125,7 @@ function countsOf(events: readonly StoredEvent[]): ImportOffer['fresh'] {
   return [...found].map(([what, names]) => ({ what, count: names.size }));
 }
 
-async function add(rooms: Rooms, { fresh }: ImportPreview): Promise<ImportResult> {
+async function add(rooms: Rooms, fresh: readonly StoredEvent[]): Promise<ImportResult> {
   if (isLive(rooms.practice.state())) return { ok: false, why: t('A session is running: finish it first.') };
   const merged = await rooms.store.merge(fresh);
   if (!merged.ok) return { ok: false, why: sayProblem(merged.problem) };
@@ -146,19 +153,30 @@ export async function eraseDog(rooms: Rooms, dogId: string): Promise<string | nu
   if (!all.ok) return sayProblem(all.problem);
   // From the records, not from the list: a session whose beginning is damaged is not in the list.
   const records = [...all.value.events, ...all.value.damaged.map(({ record }) => record)] as readonly Partial<StoredEvent>[];
-  const ofDog = (record: Partial<StoredEvent>) => (record?.body as { dogId?: unknown } | undefined)?.dogId === dogId;
+  const ids = recordsOf(rooms, dogId);
+  const ofDog = (record: Partial<StoredEvent>) => ids.has(String((record?.body as { dogId?: unknown } | undefined)?.dogId));
   const sessions = new Set(records.flatMap((record) => (record?.session && ofDog(record) ? [record.session] : [])));
   const erased = await rooms.store.erase(
     (event) =>
       (event.session !== null && sessions.has(event.session)) ||
       (event.type === 'observation-saved' && sessions.has(event.body?.sessionId)) ||
-      (event.type === 'dog-saved' && event.body?.id === dogId) ||
-      ((event.type === 'plan-saved' || event.type === 'exam-planned') && ofDog(event)),
+      (event.type === 'dog-saved' && ids.has(event.body?.id)) ||
+      (OF_A_DOG.has(event.type) && ofDog(event)),
   );
   if (!erased.ok) return sayProblem(erased.problem);
   rooms.use.setState({ reviewed: null });
   await readAnew(rooms);
   return null;
+}
+
+const OF_A_DOG: ReadonlySet<string> = new Set<StoredEvent['type']>([
+  ...(['plan-saved', 'exam-planned', 'homework-given', 'homework-received'] as const),
+]);
+
+/** The dog, and what came back of it with homework under another name. */
+function recordsOf({ keeper }: Rooms, dogId: string): ReadonlySet<string> {
+  const back = [...dogsThatCameBack(keeper.library())].flatMap(([id, of]) => (of === dogId ? [id] : []));
+  return new Set([dogId, ...back]);
 }
 
 /** Deletes everything this app keeps on this device, then begins anew. Null, or why it could not. */

@@ -1,49 +1,8 @@
-/** Lays many dogs out on the trainer's desk: who needs help first, and which sessions belong to which dog. */
-import type { Dog } from '../event.ts';
-import { type HomeworkGiven, latestOfEach, plansOf } from '../handover/homework.ts';
-import type { Library } from '../library.ts';
+/** Lays many dogs out on the trainer's desk: who needs help first, each with its reasons. */
 import { type Day, dayOf } from '../progress/day.ts';
 import type { SessionDigest } from '../progress/digest.ts';
+import type { DeskDog } from './dogs.ts';
 import { LATEST, type Need, needsOf } from './needs.ts';
-
-/** One dog of an owner, with all under which it practises: the trainer's record of it, and the records that came back with homework. */
-export interface DeskDog {
-  readonly id: string;
-  readonly name: string;
-  readonly owner: string;
-  /** The trainer's own record, and those of the owner's devices. */
-  readonly dogIds: ReadonlySet<string>;
-  /** What of it hurts, by any of these records; '': nothing is noted. */
-  readonly pain: string;
-  /** Each homework by its latest sending, newest first. */
-  readonly homework: readonly HomeworkGiven[];
-}
-
-/** Dogs that are not the trainer's own, and dogs that were given homework; those put away are left out. */
-export function deskDogs(library: Library): readonly DeskDog[] {
-  const { homework, plans } = library;
-  const given = latestOfEach(homework.given);
-  const returning = new Map(given.map(({ homework: { id }, dogId }) => [id, { dogId, plans: plansOf(id, homework.received) }]));
-  const aliases = new Map<string, string>();
-  for (const { dogId, plans: planIds } of returning.values())
-    for (const plan of plans) if (planIds.has(plan.id) && plan.dogId !== dogId) aliases.set(plan.dogId, dogId);
-  return library.dogs
-    .filter(({ id, owner, archived }) => !archived && !aliases.has(id) && (owner || given.some(({ dogId }) => dogId === id)))
-    .map((dog) => {
-      const own = given.filter(({ dogId }) => dogId === dog.id);
-      const dogIds = new Set([dog.id, ...[...aliases].flatMap(([alias, of]) => (of === dog.id ? [alias] : []))]);
-      const records = library.dogs.filter(({ id }) => dogIds.has(id));
-      const owner = dog.owner || own[0]?.homework.ownerName || '';
-      return { id: dog.id, name: dog.name, owner, dogIds, pain: painOf(records), homework: own };
-    });
-}
-
-const painOf = (records: readonly Dog[]): string => [...new Set(records.flatMap(({ pain }) => pain || []))].join(' · ');
-
-/** Dogs that stand on the desk, under any of their records: the first screen is for the handler's own. */
-export function onDesk(library: Library): ReadonlySet<string> {
-  return new Set(deskDogs(library).flatMap(({ dogIds }) => [...dogIds]));
-}
 
 export interface DeskRow {
   readonly dog: DeskDog;

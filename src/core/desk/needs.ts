@@ -139,7 +139,7 @@ function mostPractised(sessions: readonly SessionDigest[]) {
 }
 
 /** Rest is advised at 20; up to so many are still "one more" (common practice, no source). */
-const MOST_REPS = 25;
+export const MOST_REPS = 25;
 const REPS_SESSIONS = 5;
 const FEWEST_OVER = 2;
 

@@ -2,6 +2,7 @@
 
 import { GERMAN_COMPARE } from './german-compare.ts';
 import { GERMAN_CORE } from './german-core.ts';
+import { GERMAN_DESK } from './german-desk.ts';
 import { GERMAN_DOGS } from './german-dogs.ts';
 import { GERMAN_EXAM } from './german-exam.ts';
 import { GERMAN_HANDOVER } from './german-handover.ts';
@@ -43,6 +44,7 @@ export const GERMAN = {
   ...GERMAN_COMPARE,
   ...GERMAN_OBSERVE,
   ...GERMAN_HANDOVER,
+  ...GERMAN_DESK,
   ...GERMAN_EXAM,
   ...GERMAN_STORAGE,
   ...GERMAN_SESSION,

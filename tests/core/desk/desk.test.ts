@@ -1,7 +1,8 @@
 /** Which dogs stand on the desk, and under which of their records. */
 import { expect, test } from 'vitest';
 import { DEMO_DOG, DEMO_PLAN } from '../../../demo/scenario.ts';
-import { deskDogs, latestSessions, onDesk } from '../../../src/core/desk/desk.ts';
+import { latestSessions } from '../../../src/core/desk/desk.ts';
+import { deskDogs, dogsOfOwners } from '../../../src/core/desk/dogs.ts';
 import { LATEST } from '../../../src/core/desk/needs.ts';
 import type { Dog, LibraryEvent } from '../../../src/core/event.ts';
 import { foldLibrary } from '../../../src/core/library.ts';
@@ -26,7 +27,7 @@ const back: readonly Draft[] = [
 test('dogs of owners stand on the desk, my own do not, nor those put away', () => {
   const now = library(dog('own'), dog('client', { owner: 'Kim' }), dog('gone', { owner: 'Sam', archived: true }));
   expect(deskDogs(now).map(({ id, owner }) => [id, owner])).toEqual([['client', 'Kim']]);
-  expect([...onDesk(now)]).toEqual(['client']);
+  expect([...dogsOfOwners(now)]).toEqual(['client', 'gone']);
 });
 
 test('a dog that was given homework stands there too, under the name that is written on it', () => {
@@ -36,12 +37,18 @@ test('a dog that was given homework stands there too, under the name that is wri
 test('the record that comes back with homework is the same dog: one line on the desk, none on the first screen', () => {
   const now = library(dog('mine', { owner: 'Kim' }), given, ...back);
   expect(deskDogs(now)).toMatchObject([{ id: 'mine', dogIds: new Set(['mine', 'hers']), pain: 'left paw' }]);
-  expect(onDesk(now)).toEqual(new Set(['mine', 'hers']));
+  expect(dogsOfOwners(now)).toEqual(new Set(['mine', 'hers']));
+});
+
+test('the invented dog is the same on every device: it is never taken for somebody’s', () => {
+  const onInvented: Draft = { type: 'plan-saved', body: { ...DEMO_PLAN, id: 'her-plan', dogId: DEMO_DOG.id } };
+  const now = library({ type: 'dog-saved', body: DEMO_DOG }, dog('mine', { owner: 'Kim' }), given, ...back.slice(2), onInvented);
+  expect(dogsOfOwners(now)).toEqual(new Set(['mine']));
 });
 
 test('on the owner’s device the very same records make no desk', () => {
   expect(deskDogs(library(dog('hers'), ...back))).toEqual([]);
-  expect(onDesk(library(dog('hers'), ...back)).size).toBe(0);
+  expect(dogsOfOwners(library(dog('hers'), ...back)).size).toBe(0);
 });
 
 test('of each homework the latest sending counts', () => {

@@ -3,7 +3,8 @@
  * P throughout: common practice, no published source; the figures are invented.
  */
 import { describe, expect, test } from 'vitest';
-import { type DeskDog, deskOf } from '../../../src/core/desk/desk.ts';
+import { deskOf } from '../../../src/core/desk/desk.ts';
+import type { DeskDog } from '../../../src/core/desk/dogs.ts';
 import type { Need } from '../../../src/core/desk/needs.ts';
 import type { SessionDigest, StepDigest } from '../../../src/core/progress/digest.ts';
 import { homework } from '../handover/homework-sample.ts';

@@ -1,4 +1,4 @@
-/** Says how heavy the app may be, gzipped: what the first screen loads, each worker, and each worklet. */
+/** Says how heavy the app may be, gzipped: what the first screen loads, each worker, each worklet, and all that is kept for use without a network. */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 
 const page = readFileSync('dist/index.html', 'utf8');
@@ -16,8 +16,12 @@ function threads(kind, limit) {
   return names.map((name) => ({ name, path: `dist/assets/${name}`, gzip: true, limit }));
 }
 
+/** All that is fetched for use without a network, weights and sounds too, as the service worker lists it. */
+const precached = [...readFileSync('dist/sw.js', 'utf8').matchAll(/\{url:"([^"]+)"/g)].map(([, url]) => `dist/${url}`);
+
 export default [
   { name: 'first screen', path: firstScreen, gzip: true, limit: '140 kB' },
   ...threads('worker', '60 kB'),
   ...threads('worklet', '5 kB'),
+  { name: 'precache, not packed', path: precached.length > 0 ? precached : 'dist/no precache', gzip: false, brotli: false, limit: '4 MB' },
 ];

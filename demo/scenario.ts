@@ -1,20 +1,25 @@
-/** The invented scenario: one dog, one position, one handling. Opens the app, feeds the demo, the tests and the pictures. */
+/** The invented scenario: one dog, one position, one handling, in the language spoken. Opens the app, feeds the demo, the tests and the pictures. */
 import type { Dog } from '../src/core/event.ts';
+import { type PlainMessage, t } from '../src/core/language.ts';
 import type { DurationStep, HandlingStep, Plan } from '../src/core/plan.ts';
 
-export const DEMO_DOG: Dog = {
-  id: 'demo-dog',
-  name: 'Pixel',
-  notes: 'Invented.',
-  invented: true,
-  food: 'Likes dried sprats.',
-  scares: 'The sound of clippers worries her.',
-};
+const DOG_ID = 'demo-dog';
+
+export function demoDog(): Dog {
+  return {
+    id: DOG_ID,
+    name: 'Pixel',
+    notes: t('Invented.'),
+    invented: true,
+    food: t('Likes dried sprats.'),
+    scares: t('The sound of clippers worries her.'),
+  };
+}
 
 const hold = (holdForS: number): DurationStep => ({
   kind: 'duration',
   id: `hold-${holdForS}`,
-  title: holdForS === 0 ? 'Lie flat, paid at once' : `Lie flat ${holdForS} s`,
+  title: holdForS === 0 ? t('Lie flat, paid at once') : t('Lie flat {n} s', { n: holdForS }),
   holdForS,
 });
 
@@ -24,27 +29,27 @@ const CLAW_CAUTION =
 
 const paw = (
   id: string,
-  title: string,
-  extent: string,
+  title: PlainMessage,
+  extent: PlainMessage,
   forS: number,
-  halfway?: { title: string; extent: string; forS: number },
+  halfway: { title: PlainMessage; extent: PlainMessage; forS: number },
 ): HandlingStep => ({
   kind: 'handling',
   id,
-  title,
+  title: t(title),
   area: 'paws',
-  extent,
+  extent: t(extent),
   forS,
-  caution: CLAW_CAUTION,
-  ...(halfway ? { halfway } : {}),
+  caution: t(CLAW_CAUTION),
+  halfway: { title: t(halfway.title), extent: t(halfway.extent), forS: halfway.forS },
 });
 
 /** Side lying on a mat, up to a nail file on one claw. */
-export const DEMO_PLAN: Plan = {
+export const demoPlan = (): Plan => ({
   id: 'demo-plan',
-  dogId: DEMO_DOG.id,
-  title: 'File one claw',
-  position: 'Lying on her side on the bath mat',
+  dogId: DOG_ID,
+  title: t('File one claw'),
+  position: t('Lying on her side on the bath mat'),
   steps: [
     ...[0, 1, 2, 3, 4, 5].map(hold),
     paw('paw-touch', 'Touch the top of the paw', 'two fingers on the top of the front paw', 0, {
@@ -73,4 +78,8 @@ export const DEMO_PLAN: Plan = {
       forS: 2,
     }),
   ],
-};
+});
+
+// Made before another language can be chosen: both in English, as the tests and the recordings know them.
+export const DEMO_DOG = demoDog();
+export const DEMO_PLAN = demoPlan();

@@ -2,7 +2,7 @@
 
 import { registerSW } from 'virtual:pwa-register';
 import { createRoot } from 'react-dom/client';
-import { DEMO_DOG, DEMO_PLAN } from '../demo/scenario.ts';
+import { demoDog, demoPlan } from '../demo/scenario.ts';
 import { listenToKeys, nextKey } from './ears/keys.ts';
 import { Rooms } from './screens/rooms.tsx';
 import { createApp } from './session/app.ts';
@@ -59,7 +59,7 @@ const app = createApp({
   watchErrors,
   browser: navigator.userAgent,
   decode: async (context, bytes) => (await import('./audio/decode.ts')).decodeSound(context, bytes),
-  invented: { dog: DEMO_DOG, plan: DEMO_PLAN },
+  invented: () => ({ dog: demoDog(), plan: demoPlan() }),
 });
 
 const root = document.getElementById('root');

@@ -25,7 +25,7 @@ export async function openHome(parts: AppParts, use: HomeRooms['use']): Promise<
   const keeper = createLibraryKeeper(events, { wall, writer, show: (shown) => use.setState({ library: shown }) });
   const { language } = settingsOf(keeper.library());
   if (language) use.setState({ language: await parts.speak(language) });
-  if (events.length === 0 && damaged.length === 0) await seed(keeper, parts.invented);
+  if (events.length === 0 && damaged.length === 0) await seed(keeper, parts.invented());
   use.setState({ library: keeper.library() });
   const home: HomeRooms = { parts, use, store, writer, keeper };
   await showHeads(home);
@@ -34,6 +34,6 @@ export async function openHome(parts: AppParts, use: HomeRooms['use']): Promise<
   return home;
 }
 
-function seed(keeper: LibraryKeeper, { dog, plan }: AppParts['invented']): Promise<void> {
+function seed(keeper: LibraryKeeper, { dog, plan }: ReturnType<AppParts['invented']>): Promise<void> {
   return keeper.keep({ type: 'dog-saved', body: dog }, { type: 'plan-saved', body: plan });
 }

@@ -67,8 +67,8 @@ export interface AppParts {
   readonly reload: () => void;
   /** The same, past what the service worker keeps of an older version. */
   readonly loadNewest: () => Promise<void>;
-  /** The invented dog and plan that an empty app opens with. */
-  readonly invented: { readonly dog: Dog; readonly plan: Plan };
+  /** The invented dog and plan that an empty app opens with, in the language spoken. */
+  readonly invented: () => { readonly dog: Dog; readonly plan: Plan };
 }
 
 /** What is open with the first screen: it reads and writes, it does not hear or sound. */

@@ -1,5 +1,6 @@
 /** The core in German: a session told and summed up, a ready ladder, a refused plan. English is restored after each. */
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { demoDog, demoPlan } from '../../demo/scenario.ts';
 import { open, sessionStart, type } from '../../demo/typed-session.ts';
 import { checkPlan, sayProblem } from '../../src/core/check-plan.ts';
 import { HANDLED_AREAS, POSITIONS, readyPlan } from '../../src/core/ladders.ts';
@@ -92,6 +93,16 @@ describe('a ready ladder', () => {
     await speak('en');
     expect(half && titleWith(half, 2.25)).toBe('Kinn auf Handtuch 2.25 s');
   });
+});
+
+test('an empty app opens with the invented dog and her plan in German, and the plan may be kept', () => {
+  const [dog, plan] = [demoDog(), demoPlan()];
+  expect(plan.title).toBe('Eine Kralle feilen');
+  expect(checkPlan(plan)).toEqual([]);
+  const words = plan.steps.flatMap((step) =>
+    step.kind === 'handling' ? [step.title, step.extent, step.caution ?? ''] : step.title,
+  );
+  expect([dog.notes, dog.food ?? '', dog.scares ?? '', plan.position, ...words].flatMap(englishIn)).toEqual([]);
 });
 
 test('a plan that cannot be kept is refused in German, with its place', () => {

@@ -35,7 +35,7 @@ test('a sentence stands in one part of the catalogue only', async () => {
 });
 
 test('every sentence of the catalogue is said somewhere', () => {
-  const sources = trackedFiles().filter((file) => /^src\/.*\.tsx?$/.test(file) && !file.startsWith(CATALOGUES));
+  const sources = trackedFiles().filter((file) => /^(?:src|demo)\/.*\.tsx?$/.test(file) && !file.startsWith(CATALOGUES));
   const text = sources.map((file) => readFileSync(join(ROOT, file), 'utf8')).join('\n');
   const isSaid = (english: string) => text.includes(`'${english.replaceAll("'", "\\'")}'`) || text.includes(`"${english}"`);
   expect(Object.keys(GERMAN).filter((english) => !isSaid(english))).toEqual([]);

@@ -116,7 +116,7 @@ export async function openedApp(wish: Wish = {}) {
       page = events;
       return () => {};
     },
-    invented: { dog: DEMO_DOG, plan: DEMO_PLAN },
+    invented: () => ({ dog: DEMO_DOG, plan: DEMO_PLAN }),
   };
   const app = createApp(parts);
   // Answers once everything is open, or could not be.

@@ -4,12 +4,12 @@ export const GERMAN_PLAN = {
   'Make a plan': 'Einen Plan machen',
   'The ladder': 'Die Leiter',
   'Easiest at the bottom. Tap a step to change it. A session under way keeps the ladder it began with; the next one begins on the nearest easier step that is left.':
-    'Das Leichteste steht unten. Tippe auf eine Stufe, um sie zu ändern. Eine laufende Sitzung behält die Leiter, mit der sie begann; die nächste beginnt auf der nächsten leichteren Stufe, die noch da ist.',
+    'Das Leichteste steht unten. Tippe auf eine Stufe, um sie zu ändern. Eine laufende Einheit behält die Leiter, mit der sie begann; die nächste beginnt auf der nächsten leichteren Stufe, die noch da ist.',
   'Make another plan': 'Einen anderen Plan machen',
 
   'Steps, hardest first': 'Stufen, die schwerste zuerst',
   'half step': 'halbe Stufe',
-  'next session': 'nächste Sitzung',
+  'next session': 'nächste Einheit',
   'with caution': 'mit Vorsicht',
 
   'A new plan': 'Ein neuer Plan',
@@ -22,7 +22,7 @@ export const GERMAN_PLAN = {
 
   'In a few words': 'In wenigen Worten',
   Seconds: 'Sekunden',
-  'Seconds it lasts': 'Sekunden, die es dauert',
+  'Seconds it lasts': 'Dauer in Sekunden',
   Change: 'Ändern',
   'Prepare no half': 'Keine Hälfte vorbereiten',
   'What the hand does': 'Was die Hand tut',
@@ -31,7 +31,7 @@ export const GERMAN_PLAN = {
   'Half of it, in a few words: less of the place, less pressure or less time':
     'Die Hälfte davon, in wenigen Worten: weniger von der Stelle, weniger Druck oder weniger Zeit',
   'What the hand does in the half': 'Was die Hand bei der Hälfte tut',
-  'Seconds the half lasts': 'Sekunden, die die Hälfte dauert',
+  'Seconds the half lasts': 'Dauer der Hälfte in Sekunden',
   'Move up': 'Nach oben',
   'Move down': 'Nach unten',
   'Put a step above': 'Eine Stufe darüber einfügen',

@@ -3,6 +3,7 @@
 import { GERMAN_COMPARE } from './german-compare.ts';
 import { GERMAN_CORE } from './german-core.ts';
 import { GERMAN_DESK } from './german-desk.ts';
+import { GERMAN_DEMO } from './german-demo.ts';
 import { GERMAN_DOGS } from './german-dogs.ts';
 import { GERMAN_EXAM } from './german-exam.ts';
 import { GERMAN_HANDOVER } from './german-handover.ts';
@@ -28,6 +29,7 @@ import { GERMAN_SYNC } from './german-sync.ts';
 export const GERMAN = {
   ...GERMAN_CORE,
   ...GERMAN_LADDERS,
+  ...GERMAN_DEMO,
   ...GERMAN_RULES,
   ...GERMAN_RUNGS,
   ...GERMAN_SUMMARY,

@@ -1,6 +1,6 @@
 /** Opens, goes on with and closes a session, and routes to it what was heard by ear, key or button. */
 
-import { stepsOf } from '../core/exam/exam.ts';
+import { stepsOf } from '../core/exam/exam-steps.ts';
 import { t } from '../core/language.ts';
 import { NOTHING_CARRIED, planAfter } from '../core/next-start.ts';
 import { ruleOf, STEADY } from '../core/rule.ts';

@@ -1,6 +1,5 @@
 /** Describes an examination that is to come: the day, and what the veterinarian means to do, in this order. */
-import { cautionFor } from '../ladders.ts';
-import type { BodyArea, Step } from '../plan.ts';
+import type { BodyArea } from '../plan.ts';
 import type { Seconds } from '../units.ts';
 
 /** One thing that is to be done. */
@@ -39,14 +38,6 @@ export function isIsoDate(text: string): boolean {
   if (!/^\d{4}-\d\d-\d\d$/.test(text)) return false;
   const day = new Date(`${text}T00:00:00Z`);
   return !Number.isNaN(day.getTime()) && day.toISOString().startsWith(text);
-}
-
-/** The list as a ladder, so that an examination is a session like any other: the same words, the same log, the same picture. */
-export function stepsOf({ items }: Pick<ExamPlan, 'items'>): readonly Step[] {
-  return items.map(({ id, area, what, forS }): Step => {
-    if (area === 'position') return { kind: 'duration', id, title: what, holdForS: forS };
-    return { kind: 'handling', id, title: what, area, extent: '', forS, caution: cautionFor(area) };
-  });
 }
 
 /** The next one to come or to be held today; none left: the latest that was. Null: none is planned. */

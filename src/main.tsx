@@ -10,6 +10,7 @@ import { loadNewestPage, reloadPage, speakOnPage, watchErrors, watchPage } from 
 import { pageTimers } from './session/timers.ts';
 import { createWakeLock } from './session/wake-lock.ts';
 import { pageClock } from './session/wall-clock.ts';
+import { pageWeb } from './session/web.ts';
 import { openEventStore } from './store/event-store.ts';
 import { recover, withJournal, withoutErasing } from './store/journal.ts';
 import { claimWriter } from './store/one-writer.ts';
@@ -22,6 +23,7 @@ const CATCH_UP_AFTER_MS = 10_000;
 const app = createApp({
   wall: pageClock,
   timers: pageTimers,
+  web: pageWeb,
   language: navigator.language,
   speak: speakOnPage,
   wakeLock: createWakeLock(),

@@ -12,6 +12,7 @@ import type { EarLevel } from '../ears/messages.ts';
 import type { SessionHead } from '../store/event-store.ts';
 import type { Persistence } from '../store/persist.ts';
 import type { StoreProblem } from '../store/problem.ts';
+import type { SyncShown } from './sync-shown.ts';
 import type { Taught, TeachingState } from './teaching.ts';
 
 export type Opening =
@@ -62,6 +63,8 @@ export interface AppState {
   readonly persistence: Persistence;
   /** Why the session that was asked for could not begin; null: nothing stood in the way. */
   readonly refusal: string | null;
+  /** Null: sync is switched off. */
+  readonly sync: SyncShown | null;
   /** A newer app is ready; call it to load the page anew. Never offered during a session. */
   readonly update: (() => void) | null;
 }

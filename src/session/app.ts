@@ -29,6 +29,7 @@ import { openReview, readSession, startOf } from './read-back.ts';
 import { changesBetween, createReport, sayError } from './report.ts';
 import type { AppParts, HomeRooms, Rooms } from './rooms.ts';
 import type { StorageStatus } from './storage.ts';
+import type { Syncing } from './syncing.ts';
 import { watchKeys } from './watch-keys.ts';
 import type { LookedAtWords } from './words-file.ts';
 
@@ -151,6 +152,8 @@ export interface Intents {
   };
   /** Calls once, later; returns the way to call it off. */
   after(ms: number, work: () => void): () => void;
+  /** What may be asked of sync; null: nothing is open. */
+  syncing(): Promise<Syncing | null>;
   /** A digest of every session; null when they cannot be read (the problem is shown). */
   readProgress(): Promise<Progress | null>;
   /** Where a session on this plan would start now. */
@@ -178,6 +181,7 @@ const NOTHING: AppState = {
   writeProblem: null,
   screenStaysOn: false,
   update: null,
+  sync: null,
   refusal: null,
   persistence: 'not-told',
 };
@@ -247,7 +251,18 @@ export function createApp(parts: AppParts): App {
     turn = done.catch(() => {});
     return done;
   };
+  // Opened once, and without being asked only where it was switched on.
+  let sync: Promise<Syncing | null> | null = null;
+  const syncing = () => {
+    sync ??= withRooms(async (all) => (await import('./syncing.ts')).openSyncing(all), null);
+    return sync;
+  };
+  void withRooms(async ({ store }) => {
+    const notes = await store.syncNotes();
+    if (notes.ok && notes.value !== undefined) void syncing();
+  }, undefined);
   const intents: Intents = {
+    syncing,
     practise: (planId, sessionId) => withRooms((all, does) => does.practise(all, planId, sessionId), false),
     examine: (examId) => withRooms((all, does) => does.examine(all, examId), false),
     saveExam: (body) => withHome(({ keeper }) => keeper.keep({ type: 'exam-planned', body }), undefined),

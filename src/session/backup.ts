@@ -185,6 +185,7 @@ export async function eraseEverything(rooms: Rooms): Promise<string | null> {
   if (hindrance) return hindrance;
   const erased = await rooms.store.erase(() => true);
   if (!erased.ok) return sayProblem(erased.problem);
+  await rooms.store.keepSyncNotes(undefined);
   rooms.parts.reload();
   return null;
 }

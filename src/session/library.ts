@@ -9,6 +9,8 @@ export interface LibraryKeeper {
   library(): Library;
   /** After an import: the library is the fold of these. */
   replace(events: readonly LibraryEvent[]): void;
+  /** Events that came from elsewhere and are kept already. */
+  adopt(events: readonly LibraryEvent[]): void;
   /** Writes, then shows. */
   keep(...drafts: readonly Draft<LibraryEvent>[]): Promise<void>;
 }
@@ -24,6 +26,11 @@ export function createLibraryKeeper(
     replace: (events) => {
       all = events;
       library = foldLibrary(all);
+    },
+    adopt: (events) => {
+      all = [...all, ...events];
+      library = foldLibrary(all);
+      show(library);
     },
     keep: async (...drafts) => {
       const stamp: Stamp = { ...writer.next(), session: null, at: isoWithOffset(wall.now()), monoMs: wall.monoMs() };

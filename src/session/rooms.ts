@@ -18,12 +18,15 @@ import type { Teaching } from './teaching.ts';
 import type { Timers } from './timers.ts';
 import type { WakeLock } from './wake-lock.ts';
 import type { WallClock } from './wall-clock.ts';
+import type { Web } from './web.ts';
 import type { Writer } from './writer.ts';
 
 /** What `main.tsx` hands in: the rooms, or fakes of them. */
 export interface AppParts {
   readonly wall: WallClock;
   readonly timers: Timers;
+  /** The way out, to this page's own address: nothing goes there unless sync is switched on. */
+  readonly web: Web;
   /** The browser's language, BCP 47. */
   readonly language: string;
   /** From here on the app speaks this language; null: as the browser wishes. Returns which that is. */

@@ -10,20 +10,21 @@ export interface Writer {
   write(events: readonly StoredEvent[]): Promise<void>;
   /** Tries again what waits; true when nothing waits any more. */
   tryAgain(): Promise<boolean>;
+  /** From now on this device writes under another name; what waits keeps the old one. */
+  rename(): Promise<Awaited<ReturnType<EventStore['rename']>>>;
   /** Events that are not on the device yet. */
   waiting(): readonly StoredEvent[];
 }
 
 /** @param newId names a device for this visit, when the store cannot say which one it is. */
 export async function createWriter(
-  store: Pick<EventStore, 'writer' | 'append' | 'merge'>,
+  store: Pick<EventStore, 'writer' | 'append' | 'merge' | 'rename'>,
   newId: () => string,
   onProblem: (problem: StoreProblem | null) => void,
 ): Promise<Writer> {
   const turn = await store.writer();
   if (!turn.ok) onProblem(turn.problem);
-  const { device, nextSeq } = turn.ok ? turn.value : { device: newId(), nextSeq: 1 };
-  let seq = nextSeq;
+  let { device, nextSeq: seq } = turn.ok ? turn.value : { device: newId(), nextSeq: 1 };
   let waiting: readonly StoredEvent[] = [];
   let last: Promise<boolean> = Promise.resolve(true);
   const attempt = async () => {
@@ -49,6 +50,12 @@ export async function createWriter(
       await tryAgain();
     },
     tryAgain,
+    rename: async () => {
+      await tryAgain();
+      const renamed = await store.rename(newId());
+      if (renamed.ok) ({ device, nextSeq: seq } = renamed.value);
+      return renamed;
+    },
     waiting: () => waiting,
   };
 }

@@ -163,3 +163,22 @@ export async function openHead(base: CryptoKey, given: unknown, leastRounds = RO
   const inside = (await open(key, aboutHead(salt, rounds), check ?? {})) as { dogId?: unknown } | undefined;
   return typeof inside?.dogId === 'string' ? { kind: 'fits', key, dogId: inside.dogId } : { kind: 'wrong-passphrase' };
 }
+
+/** One passphrase on one database. Stretching takes a phone half a second, so the same head is tried once. */
+export interface Lock {
+  open(head: unknown): Promise<HeadOpened>;
+  make(dogId: string): Promise<{ head: Head; key: CryptoKey }>;
+}
+
+/** @param rounds fewer only in tests. */
+export function createLock(base: CryptoKey, randomBytes: RandomBytes, rounds = ROUNDS): Lock {
+  let tried: { readonly text: string; readonly opened: HeadOpened } | null = null;
+  return {
+    open: async (head) => {
+      const text = JSON.stringify(head);
+      if (tried?.text !== text) tried = { text, opened: await openHead(base, head, rounds) };
+      return tried.opened;
+    },
+    make: (dogId) => makeHead(base, dogId, randomBytes, rounds),
+  };
+}

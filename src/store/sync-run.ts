@@ -16,7 +16,7 @@ import type { Trouble } from '../core/sync/trouble.ts';
 import type { EventStore } from './event-store.ts';
 import { type Result, type StoreProblem, sayDamage } from './problem.ts';
 import { checkEvent } from './record-check.ts';
-import { makeHead, type Opened, openEvent, openHead, type RandomBytes, sealEvent } from './sync-cipher.ts';
+import { type Lock, type Opened, openEvent, type RandomBytes, sealEvent } from './sync-cipher.ts';
 import type { Answered, SyncDatabase } from './sync-server.ts';
 
 export interface RunParts {
@@ -26,9 +26,7 @@ export interface RunParts {
   readonly as: string;
   /** Null: whichever dog the database holds. */
   readonly dogId: string | null;
-  readonly passphrase: CryptoKey;
-  /** Fewer only in tests. */
-  readonly rounds?: number;
+  readonly lock: Lock;
   readonly sessionsOf: (dogId: string) => readonly SessionOfDog[];
   readonly randomBytes: RandomBytes;
   readonly chance: () => number;
@@ -37,6 +35,8 @@ export interface RunParts {
   readonly sleep: (ms: number, because: Trouble) => Promise<boolean>;
   /** Before each piece of work: comes back when nothing more important goes on; false: it was called off. */
   readonly mayGoOn: () => Promise<boolean>;
+  /** Events of other devices are kept here from now on. */
+  readonly onArrived: (events: readonly StoredEvent[]) => void;
   /** Events of this device came back that it has not written: another copy of it is at work, or it was put back. */
   readonly onOwnNumbersUsed: () => Promise<Result<unknown>>;
 }
@@ -118,11 +118,11 @@ function onDevice(problem: StoreProblem): Answer {
 
 /** Nothing is asked of a server, and nothing written to it, before the passphrase is known to be right. */
 async function open(inside: Inside): Promise<Answer> {
-  const { database, passphrase, rounds, dogId } = inside.parts;
+  const { database, lock, dogId } = inside.parts;
   const head = await database.head();
   if (!head.ok) return inTrouble(head.trouble);
   if (head.value === null) return { to: 'open', found: 'empty' };
-  const opened = await openHead(passphrase, head.value, rounds);
+  const opened = await lock.open(head.value);
   if (opened.kind !== 'fits') return inTrouble({ kind: opened.kind });
   if (dogId !== null && dogId !== opened.dogId) return inTrouble({ kind: 'another-dog' });
   inside.opened = opened;
@@ -130,10 +130,10 @@ async function open(inside: Inside): Promise<Answer> {
 }
 
 async function found(inside: Inside): Promise<Answer> {
-  const { database, passphrase, rounds, dogId, randomBytes } = inside.parts;
+  const { database, lock, dogId } = inside.parts;
   // Nobody has put a dog there yet, and this device has none to put there.
   if (dogId === null) return inTrouble({ kind: 'empty' });
-  const { head, key } = await makeHead(passphrase, dogId, randomBytes, rounds);
+  const { head, key } = await lock.make(dogId);
   const written = await database.writeHead(head);
   if (!written.ok) return inTrouble(written.trouble);
   if (written.value === 'founded') inside.opened = { key, dogId };
@@ -194,7 +194,7 @@ async function sortOut({ key, dogId }: Opened, document: { readonly _id: string 
 
 async function keep(inside: Inside, fresh: readonly StoredEvent[]): Promise<Result<unknown>> {
   if (fresh.length === 0) return { ok: true, value: undefined };
-  const { store, onOwnNumbersUsed } = inside.parts;
+  const { store, onOwnNumbersUsed, onArrived } = inside.parts;
   const turn = await store.writer();
   if (!turn.ok) return turn;
   const { device, nextSeq } = turn.value;
@@ -203,6 +203,8 @@ async function keep(inside: Inside, fresh: readonly StoredEvent[]): Promise<Resu
     if (!renamed.ok) return renamed;
   }
   const merged = await store.merge(fresh);
-  if (merged.ok) inside.arrived += merged.value.added;
+  if (!merged.ok) return merged;
+  inside.arrived += merged.value.added;
+  onArrived(fresh);
   return merged;
 }

@@ -8,6 +8,7 @@ import { createPlatformEar } from '../../src/ears/platform.ts';
 import { createApp } from '../../src/session/app.ts';
 import type { AppParts } from '../../src/session/rooms.ts';
 import { createFakeTimers } from '../../src/session/timers.fake.ts';
+import type { Web } from '../../src/session/web.ts';
 import type { EventStore } from '../../src/store/event-store.ts';
 import { createMemoryStore } from '../../src/store/memory-store.ts';
 
@@ -16,7 +17,18 @@ export const settle = async () => {
   for (let i = 0; i < 5; i++) await new Promise<void>((ready) => setImmediate(ready));
 };
 
+/** Fails a test in which something leaves the device unasked. */
+const NO_WAY_OUT: Web = {
+  fetch: () => Promise.reject(new Error('a request left the device')),
+  addressOf: () => null,
+  randomBytes: (count) => crypto.getRandomValues(new Uint8Array(count)),
+  chance: () => 0.5,
+};
+
 interface Wish {
+  readonly web?: Web;
+  /** What sync left in an earlier visit. */
+  readonly syncNotes?: unknown;
   readonly mayWrite?: boolean;
   readonly sound?: boolean;
   readonly unreadable?: boolean;
@@ -32,6 +44,7 @@ export async function openedApp(wish: Wish = {}) {
   const clock = { nowS: 50 };
   const did: string[] = [];
   const store = wish.store ?? createMemoryStore({ newId: () => wish.device ?? 'phone' });
+  if (wish.syncNotes !== undefined) await store.keepSyncNotes(wish.syncNotes);
   if (wish.unreadable) store.library = async () => ({ ok: false, problem: { kind: 'severed', cause: 'test' } });
   const timers = createFakeTimers();
   let ears: OwnWordsParts | null = null;
@@ -84,6 +97,7 @@ export async function openedApp(wish: Wish = {}) {
       newId: () => `${wish.device ?? ''}id-${++ids}`,
     },
     timers,
+    web: wish.web ?? NO_WAY_OUT,
     speak: async (chosen) => chosen ?? 'en',
     wakeLock: { hold: async () => true, release: () => did.push('screen may sleep') },
     openStore: async () => ({ store, kept: 'visit-only' }),

@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import {
   type Bytes,
   cipherKey,
+  createLock,
   makeHead,
   openBytes,
   openEvent,
@@ -168,6 +169,17 @@ describe('a passphrase', () => {
       ...[null, {}, 7, 'head', { ...head, salt: 'AA==', rounds: ROUNDS }, { ...head, version: 2, rounds: ROUNDS }],
     ];
     for (const given of odd) expect(await openHead(base, given)).toEqual({ kind: 'unknown-form' });
+  });
+
+  test('is stretched once for one head', async () => {
+    const { base, head } = await begun('right');
+    const lock = createLock(base, randomBytes);
+    await lock.open(head);
+    const fromMs = performance.now();
+    for (let n = 0; n < 20; n++) expect((await lock.open({ ...head })).kind).toBe('fits');
+    // Once takes some 100 ms.
+    expect(performance.now() - fromMs).toBeLessThan(100);
+    expect(await lock.open({ ...head, rounds: ROUNDS - 1 })).toEqual({ kind: 'unknown-form' });
   });
 
   test('of which the head was tampered with does not open it', async () => {

@@ -4,7 +4,7 @@ import { type Draft, type LibraryEvent, type StoredEvent, stampEvent } from '../
 import { type Book, NEW_BOOK } from '../../../src/core/sync/exchange.ts';
 import type { EventStore } from '../../../src/store/event-store.ts';
 import { createMemoryStore } from '../../../src/store/memory-store.ts';
-import { passphraseKey, type RandomBytes } from '../../../src/store/sync-cipher.ts';
+import { createLock, passphraseKey, type RandomBytes } from '../../../src/store/sync-cipher.ts';
 import { type Ran, type RunParts, runExchange } from '../../../src/store/sync-run.ts';
 import { reachServer } from '../../../src/store/sync-server.ts';
 import { never, playedSession, value } from '../event-samples.ts';
@@ -70,9 +70,10 @@ export async function syncDevice(name: string, events: readonly StoredEvent[] = 
       const { heads } = await value(store.sessionHeads());
       const { chance = () => 0.5, more = {} } = rest;
       const ran = await runExchange(book, {
-        ...{ store, as: `as ${name}`, dogId, rounds: TEST_ROUNDS, randomBytes, chance },
+        ...{ store, as: `as ${name}`, dogId, randomBytes, chance },
         database: reachServer({ fetch, after: never, address: `${url}/`, user, password }).database(database),
-        passphrase: await passphraseKey(passphrase),
+        lock: createLock(await passphraseKey(passphrase), randomBytes, TEST_ROUNDS),
+        onArrived: () => {},
         sessionsOf: (dog) =>
           heads.filter(({ started }) => started.body.dogId === dog).map(({ id, started: { body } }) => ({ ...body, id })),
         keepBook: async (next) => {

@@ -3,7 +3,7 @@ import { existsSync, readdirSync, statSync } from 'node:fs';
 import { networkInterfaces } from 'node:os';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { build, type PreviewServer, preview } from 'vite';
+import { build, type PreviewServer, type ProxyOptions, preview } from 'vite';
 
 const ROOT = join(import.meta.dirname, '../..');
 const DIST = join(ROOT, 'dist');
@@ -16,11 +16,14 @@ const HELP = `Usage: npm start -- [options]
   --host         let other devices on this network reach it
   --https        serve over HTTPS, with the certificate below
   --cert FILE    certificate (or STILLBEAT_CERT)
-  --key FILE     its key (or STILLBEAT_KEY)`;
+  --key FILE     its key (or STILLBEAT_KEY)
+  --sync URL     lead the path /sync/ to a CouchDB there, for the optional sync: http://127.0.0.1:5984`;
 
 interface Wish {
   readonly port: number | undefined;
   readonly host: boolean;
+  /** The origin of a CouchDB; null: none. */
+  readonly sync: string | null;
   readonly help: boolean;
 }
 
@@ -35,6 +38,7 @@ function parse(words: readonly string[]) {
       https: { type: 'boolean', default: false },
       cert: { type: 'string' },
       key: { type: 'string' },
+      sync: { type: 'string' },
       help: { type: 'boolean', default: false },
     } as const;
     return parseArgs({ args: [...words], options }).values;
@@ -51,6 +55,15 @@ function portFrom(text: string | undefined): number | undefined {
   return port;
 }
 
+function serverFrom(text: string | undefined): string | null {
+  if (text === undefined) return null;
+  const url = URL.canParse(text) ? new URL(text) : null;
+  const isServer = url !== null && /^https?:$/.test(url.protocol) && !url.username && !url.search;
+  if (!isServer)
+    throw new Refusal(`--sync: expected an address as http://127.0.0.1:5984, without a name or password, got "${text}".`);
+  return url.href.replace(/\/$/, '');
+}
+
 /** vite.config.ts reads the certificate from the environment, so that `npm run dev` can have it too. */
 function wantCertificate(cert: string | undefined, key: string | undefined): void {
   if (!cert || !key) throw new Refusal('--https needs a certificate and its key: --cert FILE --key FILE (mkcert makes both).');
@@ -63,7 +76,7 @@ function read(words: readonly string[]): Wish {
   const cert = values.cert ?? process.env.STILLBEAT_CERT;
   const key = values.key ?? process.env.STILLBEAT_KEY;
   if (values.https || values.cert || values.key) wantCertificate(cert, key);
-  return { port: portFrom(values.port), host: values.host, help: values.help };
+  return { port: portFrom(values.port), host: values.host, sync: serverFrom(values.sync), help: values.help };
 }
 
 function newestChangeMs(path: string): number {
@@ -85,11 +98,18 @@ async function buildIfNeeded(): Promise<void> {
   await build({ root: ROOT, logLevel: 'warn' });
 }
 
-async function serve({ port, host }: Wish): Promise<PreviewServer> {
+/** The page may talk to its own address alone, so its server passes on what goes to /sync/, and nothing else of the other server. */
+function wayToServer(sync: string | null): { proxy?: Record<string, ProxyOptions> } {
+  if (sync === null) return {};
+  const strip = (path: string) => path.replace(/^\/sync/, '');
+  return { proxy: { '^/sync/': { target: sync, changeOrigin: true, rewrite: strip } } };
+}
+
+async function serve({ port, host, sync }: Wish): Promise<PreviewServer> {
   const where = host ? { host: true, allowedHosts: true as const } : { host: 'localhost' };
   // A port that was asked for is that port or an error; the default moves on to the next free one.
   const door = { port: port ?? DEFAULT_PORT, strictPort: port !== undefined };
-  return preview({ root: ROOT, logLevel: 'warn', preview: { ...where, ...door } });
+  return preview({ root: ROOT, logLevel: 'warn', preview: { ...where, ...door, ...wayToServer(sync) } });
 }
 
 /** The address by which the network knows this computer. */
@@ -113,12 +133,13 @@ function wayForPhone(isSecure: boolean, port: number): string {
   ].join('\n');
 }
 
-function tell(server: PreviewServer): void {
+function tell(server: PreviewServer, { sync }: Wish): void {
   const isSecure = Boolean(server.config.preview.https);
   const port = boundPort(server);
   // performance.now() starts with the process.
   const seconds = (performance.now() / 1000).toFixed(1);
   console.log(`Stillbeat: ${isSecure ? 'https' : 'http'}://localhost:${port}/  (ready in ${seconds} s; Ctrl-C stops it)\n`);
+  if (sync !== null) console.log(`/sync/ leads to ${sync}. In the app: Settings, More than one device.\n`);
   console.log(wayForPhone(isSecure, port));
 }
 
@@ -142,7 +163,7 @@ async function main(): Promise<void> {
   await buildIfNeeded();
   const server = await serve(wish);
   stopOnSignal(server);
-  tell(server);
+  tell(server, wish);
 }
 
 try {

@@ -1,5 +1,6 @@
 /** What changes around a session: the ear says how it is, the sound stops, the page is hidden and shown. */
 import type { RoomState } from '../audio/sound-room.ts';
+import { t } from '../core/language.ts';
 import { EAR_OFF, type Ear, hears } from '../ears/ear-state.ts';
 import { isLive } from './live.ts';
 import type { Rooms } from './rooms.ts';
@@ -11,7 +12,7 @@ export function earChanged(rooms: Rooms, ear: Ear, name: 'own-words' | 'platform
   const before = use.getState().ear;
   use.setState({ ear });
   if (!isLive(use.getState().live)) return;
-  if (hears(before) && !hears(ear)) room.calls.call('lost', 'I cannot hear');
+  if (hears(before) && !hears(ear)) room.calls.call('lost', t('I cannot hear'));
   void practice.ear(name, ear.state);
 }
 

@@ -16,6 +16,8 @@ export const GERMAN_CORE = {
   'warm-up over': 'Aufwärmen vorbei',
   stay: 'hierbleiben',
 
+  'I cannot hear': 'ich höre nichts',
+
   kept: 'gehalten',
   lifted: 'abgehoben',
   short: 'kurz',

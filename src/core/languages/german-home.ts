@@ -6,11 +6,11 @@ export const GERMAN_HOME = {
   Settings: 'Einstellungen',
   Places: 'Orte',
 
-  'Hold still, by choice': 'Stillhalten, aus freien Stücken',
+  'Hold still, by choice': 'Stillhalten, freiwillig',
   'You say a short word when the dog settles, another when you pay, a third when the head comes up; the phone on the table listens, taps the seconds and keeps every rep. After each rep it tells you whether to go on, go back, halve the step or rest. Everything stays on this device.':
-    'Du sagst ein kurzes Wort, wenn der Hund zur Ruhe kommt, ein zweites, wenn du belohnst, ein drittes, wenn der Kopf hochkommt; das Telefon auf dem Tisch hört zu, klopft die Sekunden und merkt sich jede Wiederholung. Nach jeder sagt es dir, ob es weitergeht, eine Stufe zurück, eine halbe Stufe höher oder in die Pause. Alles bleibt auf diesem Gerät.',
+    'Du sagst ein kurzes Wort, wenn der Hund zur Ruhe kommt, ein zweites, wenn du belohnst, ein drittes, wenn der Kopf hochkommt; das Telefon auf dem Tisch hört zu, klopft die Sekunden und merkt sich jede Wiederholung. Nach jeder sagt es dir: weiter, zurück, halbe Stufe oder Pause. Alles bleibt auf diesem Gerät.',
   'A session as bars on stairs (invented): a flat bar was kept, a bar that tips up was a lift, each stair is a step of the plan.':
-    'Eine Einheit als Balken auf einer Treppe (erfunden): Ein flacher Balken wurde gehalten, bei einem aufgekippten kam der Kopf hoch, jeder Absatz ist eine Stufe des Plans.',
+    'Eine (erfundene) Einheit als Balken auf einer Treppe: Flach heißt gehalten, aufgekippt abgehoben, jeder Absatz ist eine Stufe des Plans.',
   'It does not know your voice yet: practise by buttons and keys now, or {teach} (two minutes).':
     'Es kennt deine Stimme noch nicht: Übe erst mit Knöpfen und Tasten, oder {teach} (zwei Minuten).',
   'teach it your three words': 'bring ihm deine drei Wörter bei',
@@ -23,7 +23,7 @@ export const GERMAN_HOME = {
   'Everything up to your last word is kept.': 'Alles bis zu deinem letzten Wort ist gespeichert.',
   'Go on: {plan}': 'Weiter: {plan}',
   'Review it instead': 'Stattdessen ansehen',
-  'an invented dog, to try things out': 'ein erfundener Hund, zum Ausprobieren',
+  'an invented dog, to try things out': 'erfunden, zum Ausprobieren',
   'Pain: {what}': 'Schmerz: {what}',
   'Choose a plan for {dog}': 'Wähle einen Plan für {dog}',
   'About {dog}: notes and treats': 'Über {dog}: Notizen und Futterstücke',

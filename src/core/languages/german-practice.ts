@@ -45,12 +45,13 @@ export const GERMAN_PRACTICE = {
   'Not listening': 'Hört nicht zu',
   Unsure: 'Unsicher',
   'No words taught yet: use the buttons or keys, or teach it in the sound check.':
-    'Noch keine Wörter beigebracht: Nimm Knöpfe oder Tasten, oder bring sie ihm in der Tonprobe bei.',
+    'Noch keine Wörter beigebracht: Nimm Knöpfe oder Tasten, oder geh zur Tonprobe.',
   'Listen again': 'Wieder zuhören',
 
   '“{word}”': '„{word}“',
   '“{word}” taken back': '„{word}“ zurückgenommen',
   Stay: 'Bleiben',
+  'Undo#in practice': 'Doch nicht',
   'go on': 'weiter',
 
   'No session is running': 'Gerade läuft keine Einheit',
@@ -81,9 +82,9 @@ export const GERMAN_PRACTICE = {
   'Tap Hold, or press its key, when the dog settles.': 'Tippe auf Halten oder drücke seine Taste, wenn der Hund zur Ruhe kommt.',
   'Paid at {paid} of {criterion} s: not counted.': 'Belohnt bei {paid} von {criterion} s: zählt nicht.',
 
-  'no trials on this step yet': 'noch kein Versuch auf dieser Stufe',
-  '{kept} of {of} kept on this step': '{kept} von {of} gehalten auf dieser Stufe',
-  '{n} of {of} reps': '{n} von {of} Wiederholungen',
+  'no trials on this step yet': 'hier noch kein Versuch',
+  '{kept} of {of} kept on this step': '{kept} von {of} hier gehalten',
+  '{n} of {of} reps': '{n} von {of} Wdh.',
   '{n} of {of} min': '{n} von {of} min',
   '1 treat left': 'noch 1 Futterstück',
   '{n} treats left': 'noch {n} Futterstücke',

@@ -59,7 +59,7 @@ export const GERMAN_SETTINGS = {
   'Keep these': 'Diese merken',
   'Choose other words; nothing was changed.': 'Nimm andere Wörter; nichts wurde verändert.',
 
-  Privacy: 'Privates',
+  Privacy: 'Datenschutz',
   'Of every heard word the ear keeps numbers for a month, so that a correction can teach it. They are no sound, and nobody can play them.':
     'Von jedem gehörten Wort behält das Ohr einen Monat lang Zahlen, damit es aus einer Korrektur lernen kann. Sie sind kein Ton, und niemand kann sie abspielen.',
   'Keep the sound of words too: 1.5 s each, on this device, for 30 days. You can play them in the review.':

@@ -28,7 +28,7 @@ export function LastWord({ live }: { live: SessionState }) {
         </button>
       ) : null}
       <button type="button" className={css.undo} disabled={!lastHeard} onClick={() => say('undo')}>
-        {t('Undo')}
+        {t('Undo#in practice')}
       </button>
     </div>
   );

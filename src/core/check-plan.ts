@@ -1,8 +1,8 @@
 /** Says what is wrong with a plan before it is kept: where, what was found, and what would be right. Problems are values; nothing throws. */
 
 import { t, written } from './language.ts';
-import { BODY_AREAS, criterionS, FACE, type HandlingStep, indexOfStep, type Plan, type Step } from './plan.ts';
-import { isStoredRule } from './rule.ts';
+import { BODY_AREAS, criterionS, FACE, type HandlingStep, indexOfStep, LONGEST_S, type Plan, type Step } from './plan.ts';
+import { isStoredRule } from './stored-rule.ts';
 import type { Seconds } from './units.ts';
 
 /** One thing that is wrong. */
@@ -14,8 +14,6 @@ export interface PlanProblem {
   readonly bound: string;
 }
 
-/** Longest hold or handling that a plan may ask for, s: ten minutes, far beyond any vet's need. */
-export const LONGEST_S: Seconds = 600;
 /** Most steps of a plan; more cannot be read as a ladder. */
 const MOST_STEPS = 60;
 

@@ -4,9 +4,10 @@ import { NO_TRIALS, type Trials } from './chain/machine.ts';
 import type { Correction, RepWord } from './correction.ts';
 import { decide } from './criterion.ts';
 import type { SessionEvent } from './event.ts';
-import { append, type BadLog, fold, type SessionState, standingEvents } from './fold.ts';
+import { append, type BadLog, fold, type SessionState } from './fold.ts';
 import { callsInOrder, isOverruled } from './placed-calls.ts';
 import { hearInRep, type Phase, WAITING } from './rep.ts';
+import { standingEvents, writtenInReview } from './standing.ts';
 import type { Seconds } from './units.ts';
 import type { EarName, Unsure, Word } from './word.ts';
 
@@ -192,13 +193,6 @@ function phaseAfter(phase: Phase, event: SessionEvent): Phase {
     default:
       return phase;
   }
-}
-
-/** Corrections, and the undos and redos of corrections: what does not belong to the time of the session. */
-export function writtenInReview(log: readonly SessionEvent[]): ReadonlySet<string> {
-  const ids = new Set(log.flatMap(({ id, type }) => (type === 'corrected' ? [id] : [])));
-  for (const event of log) if (event.type === 'undone' && ids.has(event.body.of)) ids.add(event.id);
-  return ids;
 }
 
 /** The words that the handler put in afterwards. */

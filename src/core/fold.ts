@@ -15,6 +15,7 @@ import type { EarState, SessionEvent, SessionStart } from './event.ts';
 import { standAt } from './next-start.ts';
 import { criterionS, type Step } from './plan.ts';
 import { breakOff, type EndedRep, hearInRep, type Phase, type Question, WAITING } from './rep.ts';
+import { standingEvents } from './standing.ts';
 import type { Seconds } from './units.ts';
 import type { Heard, Unsure } from './word.ts';
 
@@ -54,19 +55,6 @@ export interface SessionState {
 export interface BadLog {
   readonly kind: 'empty' | 'no-start' | 'two-starts' | 'unknown-step' | 'doubled-step';
   readonly at: string;
-}
-
-/** Events whose effect stands: neither taken back nor caused by one that was. */
-export function standingEvents(log: readonly SessionEvent[]): readonly SessionEvent[] {
-  const undone = undoneIds(log);
-  return log.filter((event) => !undone.has(event.id) && !(event.type === 'called' && undone.has(event.body.because)));
-}
-
-/** Later takes back earlier: an undo that is itself undone no longer counts. */
-export function undoneIds(log: readonly SessionEvent[]): ReadonlySet<string> {
-  const undone = new Set<string>();
-  for (const event of log.toReversed()) if (event.type === 'undone' && !undone.has(event.id)) undone.add(event.body.of);
-  return undone;
 }
 
 /** The whole session from its log. */

@@ -1,6 +1,7 @@
 /** Every call of a session that stands, with its place among the reps. */
 import type { Call } from './call.ts';
-import { type SessionState, standingEvents } from './fold.ts';
+import type { SessionState } from './fold.ts';
+import { standingEvents } from './standing.ts';
 
 /** A call and its place: after which rep (0: before the first). Holds what the handler overruled, too. */
 export interface PlacedCall {

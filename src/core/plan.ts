@@ -56,6 +56,9 @@ export interface Plan {
   readonly rule?: StoredRule;
 }
 
+/** Longest hold or handling that a plan may ask for, s: ten minutes, far beyond any vet's need. */
+export const LONGEST_S: Seconds = 600;
+
 /** The seconds a marker must wait for on this step. */
 export function criterionS(step: Step): Seconds {
   return step.kind === 'duration' ? step.holdForS : step.forS;

@@ -1,17 +1,7 @@
 /** Holds the criterion rules as values: which machine judges a step, the sentence that tells a trainer, and the evidence that goes with each. */
 import { chainOf } from './chain/automaton.ts';
 import type { Machine } from './chain/machine.ts';
-import {
-  blocksKOfM,
-  cautious,
-  LONGEST_BLOCK,
-  LONGEST_SLIDING,
-  STEADY_BACK,
-  sequential,
-  slidingKOfM,
-  steadyDuration,
-  steadyHandling,
-} from './chain/rules.ts';
+import { blocksKOfM, cautious, STEADY_BACK, sequential, slidingKOfM, steadyDuration, steadyHandling } from './chain/rules.ts';
 import { type Message, t } from './language.ts';
 import type { Step } from './plan.ts';
 import type { Hold } from './statistics/hold-time.ts';
@@ -85,24 +75,6 @@ export function ruleKey(rule: Rule): string {
 /** Does it halve at every return and ahead of need, instead of at the first return from a step? */
 export function halvesAhead(rule: Rule): boolean {
   return rule.kind === 'steady' && rule.halving === 'ahead';
-}
-
-/** Why a k-of-m rule cannot be; null when it can. */
-export function refuseKOfM({ kept, of, window }: KOfMRule): { readonly name: 'kept' | 'of'; readonly bound: string } | null {
-  const most = window === 'sliding' ? LONGEST_SLIDING : LONGEST_BLOCK;
-  if (!Number.isInteger(of) || of < 1 || of > most) return { name: 'of', bound: `a whole number from 1 to ${most}` };
-  if (!Number.isInteger(kept) || kept < 1 || kept > of) return { name: 'kept', bound: `a whole number from 1 to ${of}` };
-  return null;
-}
-
-/** Is this, read from a file or a shelf, a rule that a session can run? */
-export function isStoredRule(value: unknown): value is StoredRule {
-  if (value === 'steady') return true;
-  if (typeof value !== 'object' || value === null) return false;
-  const rule = value as SessionRule;
-  if (rule.kind === 'steady') return rule.halving === undefined || rule.halving === 'ahead';
-  if (rule.kind !== 'k-of-m') return ['cautious', 'sequential'].includes(rule.kind);
-  return (rule.window === 'blocks' || rule.window === 'sliding') && refuseKOfM(rule) === null;
 }
 
 /**

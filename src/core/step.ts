@@ -11,8 +11,9 @@ import {
   stampEvent,
 } from './event.ts';
 import { isHeardInExam } from './exam/heard.ts';
-import { append, askedS, fold, type SessionState, undoneIds } from './fold.ts';
+import { append, askedS, fold, type SessionState } from './fold.ts';
 import type { Question } from './rep.ts';
+import { undoneIds } from './standing.ts';
 import type { Seconds } from './units.ts';
 import type { Heard, Unsure } from './word.ts';
 
@@ -180,8 +181,7 @@ function sounds(before: SessionState, after: SessionState, input: Input): readon
   const isHolding = after.phase.phase === 'holding' ? after.phase : null;
   const changed = wasHolding?.sinceS !== isHolding?.sinceS;
   if (wasHolding && changed) effects.push({ do: 'stopBeats', atS: after.latestS });
-  if (isHolding && changed)
-    effects.push({ do: 'startBeats', sinceS: isHolding.sinceS, criterionS: askedS(after) });
+  if (isHolding && changed) effects.push({ do: 'startBeats', sinceS: isHolding.sinceS, criterionS: askedS(after) });
   if (after.question && after.question !== before.question) effects.push({ do: 'ask', question: after.question });
   if (input.kind === 'unsure' && after.lastUnsure === input.unsure) effects.push({ do: 'sayUnsure', unsure: input.unsure });
   return effects;

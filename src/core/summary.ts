@@ -1,12 +1,13 @@
 /** Sums a session up in sentences, each number with its n. What stands in the review, the list of sessions and the report. */
 import type { Call } from './call.ts';
 import type { EarState } from './event.ts';
-import { type Rep, type SessionState, standingEvents, undoneIds } from './fold.ts';
+import type { Rep, SessionState } from './fold.ts';
 import { fixed, t } from './language.ts';
 import { callsInOrder, isOverruled } from './placed-calls.ts';
 import { indexOfStep, type Step } from './plan.ts';
 import type { VoidReason } from './rep.ts';
 import { sayOutcome } from './sentences.ts';
+import { standingEvents, undoneIds } from './standing.ts';
 import { FEWEST_FOR_INTERVAL } from './statistics/interval.ts';
 import { wilson } from './statistics/share.ts';
 import type { Seconds } from './units.ts';

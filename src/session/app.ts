@@ -23,9 +23,7 @@ import type { ForDog, HomeworkWish, Opened, Return } from './handover.ts';
 import type { Lesson } from './learning.ts';
 import type { RecordingHeard, RecordingToHear } from './observing.ts';
 import { openHome } from './open-home.ts';
-import { saveNamed, treatsGivenToday } from './people.ts';
 import type { Progress } from './progress.ts';
-import { openReview, readSession, startOf } from './read-back.ts';
 import { changesBetween, createReport, sayError } from './report.ts';
 import type { AppParts, HomeRooms, Rooms } from './rooms.ts';
 import type { StorageStatus } from './storage.ts';
@@ -197,6 +195,8 @@ const notOpen = () => ({ kind: 'failed', what: t('the app is not open') }) as co
 const wordsFile = () => import('./words-file.ts');
 const heardSounds = () => import('./heard-sounds.ts');
 const storage = () => import('./storage.ts');
+const people = () => import('./people.ts');
+const readBack = () => import('./read-back.ts');
 
 /** What hears and sounds, and what is done with it: none of it is needed to draw the first screen. */
 async function openDoing(home: HomeRooms) {
@@ -269,7 +269,7 @@ export function createApp(parts: AppParts): App {
     listenAgain: () => withRooms((all, does) => does.listenAgain(all), undefined),
     say: (word) => now?.does.sayByHand(now.rooms, word),
     finish: () => withRooms((all, does) => does.finish(all), undefined),
-    openReview: (sessionId) => withHome((all) => openReview(all, sessionId), false),
+    openReview: (sessionId) => withHome(async (all) => (await readBack()).openReview(all, sessionId), false),
     correct: (correction) =>
       inTurn(() => withRooms(async (all) => (await correcting()).correct(all, correction), t('The app is not open.'))),
     undoCorrection: () => inTurn(() => withRooms(async (all) => (await correcting()).undoCorrection(all), undefined)),
@@ -306,12 +306,12 @@ export function createApp(parts: AppParts): App {
       }),
     saveDog: (dog) => withHome(({ keeper }) => keeper.keep({ type: 'dog-saved', body: dog }), undefined),
     savePlan: (plan) => withHome(({ keeper }) => keeper.keep({ type: 'plan-saved', body: plan }), undefined),
-    saveNamed: (what, named) => withRooms((all) => saveNamed(all, what, named), undefined),
-    treatsGivenToday: (dogId) => withRooms((all) => treatsGivenToday(all, dogId), 0),
+    saveNamed: (what, named) => withRooms(async (all) => (await people()).saveNamed(all, what, named), undefined),
+    treatsGivenToday: (dogId) => withRooms(async (all) => (await people()).treatsGivenToday(all, dogId), 0),
     reload: parts.loadNewest,
     report: report.text,
     noteBroken: (error) => report.note(`screen broke: ${sayError(error)}`),
-    readSession: (sessionId) => withHome((all) => readSession(all, sessionId), null),
+    readSession: (sessionId) => withHome(async (all) => (await readBack()).readSession(all, sessionId), null),
     saveObservation: (body) => withHome(({ keeper }) => keeper.keep({ type: 'observation-saved', body }), undefined),
     hearFile: (file) => withRooms(async (all) => (await observing()).hearFile(all, file), notOpen()),
     watchKeys: (onWord) => (now ? watchKeys(now.rooms, onWord) : () => {}),
@@ -342,7 +342,7 @@ export function createApp(parts: AppParts): App {
     checkSayings: (typed) => now?.does.checkSayings(typed) ?? { sayings: {}, problems: [] },
     language: parts.language,
     after: parts.timers.after,
-    startOf: (planId) => withHome((all) => startOf(all, planId), null),
+    startOf: (planId) => withHome(async (all) => (await readBack()).startOf(all, planId), null),
     // Not needed for the first rep: fetched when asked for.
     readProgress: () => withRooms((all) => import('./progress.ts').then(({ readProgress }) => readProgress(all)), null),
   };

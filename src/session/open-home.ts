@@ -1,8 +1,8 @@
 /** Opens what the first screen needs: the right to write, the store, the library. What hears and sounds comes after it (`furnish.ts`). */
 import { t } from '../core/language.ts';
 import { settingsOf } from '../core/settings.ts';
+import { showHeads } from './heads.ts';
 import { createLibraryKeeper, type LibraryKeeper } from './library.ts';
-import { showHeads } from './read-back.ts';
 import type { AppParts, HomeRooms } from './rooms.ts';
 import { createWriter } from './writer.ts';
 

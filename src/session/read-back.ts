@@ -1,22 +1,10 @@
-/** Reads sessions back from the store: the list, one for review, and where the next one starts. */
+/** Reads sessions back from the store: one for review, and where the next one starts. Fetched after the first screen is drawn. */
 import { foldCorrected } from '../core/correct.ts';
 import { isSessionEvent, type SessionEvent } from '../core/event.ts';
 import { endedOnLift, fold, type SessionState } from '../core/fold.ts';
 import { firstStart, type NextStart, nextStart } from '../core/next-start.ts';
 import type { HomeRooms } from './rooms.ts';
 import { daysBetween } from './wall-clock.ts';
-
-/** A session left open longer ago than this is over, days. */
-const GO_ON_DAYS = 0.5;
-
-export async function showHeads({ store, use, parts, writer }: HomeRooms): Promise<void> {
-  const heads = await store.sessionHeads();
-  if (!heads.ok) return use.setState({ writeProblem: heads.problem });
-  // Another phone may be in the middle of its session: nobody goes on with it here.
-  const latest = heads.value.heads.find(({ started }) => started.device === writer.next().device);
-  const open = latest && !latest.ended && daysBetween(latest.lastAt, parts.wall.now()) < GO_ON_DAYS;
-  use.setState({ heads: heads.value.heads, unfinished: open ? latest : null });
-}
 
 export async function openReview(rooms: HomeRooms, sessionId: string): Promise<boolean> {
   const log = await readLog(rooms, sessionId);

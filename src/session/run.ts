@@ -10,9 +10,10 @@ import { type Heard, isWord, type Unsure, type Word } from '../core/word.ts';
 import { hears } from '../ears/ear-state.ts';
 import { pressed } from '../ears/keys.ts';
 import type { OwnWordsParts } from '../ears/own-words.ts';
+import { showHeads } from './heads.ts';
 import { isLive } from './live.ts';
 import { treatsGivenToday } from './people.ts';
-import { openReview, readLog, showHeads, startOf } from './read-back.ts';
+import { openReview, readLog, startOf } from './read-back.ts';
 import type { Rooms } from './rooms.ts';
 
 type Hearing = Parameters<OwnWordsParts['onHearing']>[0];

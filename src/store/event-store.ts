@@ -1,8 +1,7 @@
 /** Keeps events for good: appends in turn, reads back checked. The same on a database and in memory. */
-import { writtenInReview } from '../core/correct.ts';
 import type { LibraryEvent, SessionEvent, StoredEvent } from '../core/event.ts';
-import { standingEvents } from '../core/fold.ts';
 import { inOrder } from '../core/library.ts';
+import { standingEvents, writtenInReview } from '../core/standing.ts';
 import type { IsoTime, Milliseconds } from '../core/units.ts';
 import { type DatabaseOptions, openDatabase } from './database.ts';
 import { type Damage, failure, type Result, success } from './problem.ts';

@@ -1,7 +1,6 @@
 /** Checks that a record from storage or from a file is an event as the core knows it, and names path, value and bound when not. */
 import * as v from 'valibot';
 import type { Reason } from '../core/call.ts';
-import { LONGEST_S } from '../core/check-plan.ts';
 import { type Correction, REP_WORDS } from '../core/correction.ts';
 import {
   type Dog,
@@ -15,8 +14,9 @@ import {
 import { type ExamItem, type ExamPlan, isIsoDate, MOST_ITEMS, MOST_LETTERS } from '../core/exam/exam.ts';
 import { HOMEWORK_BOUNDS, type Homework } from '../core/handover/homework.ts';
 import { type PlainMessage, t } from '../core/language.ts';
-import { BODY_AREAS, type BodyArea, type HandlingStep, indexOfStep, type Plan, type Step } from '../core/plan.ts';
-import { isStoredRule, type StoredRule } from '../core/rule.ts';
+import { BODY_AREAS, type BodyArea, type HandlingStep, indexOfStep, LONGEST_S, type Plan, type Step } from '../core/plan.ts';
+import type { StoredRule } from '../core/rule.ts';
+import { isStoredRule } from '../core/stored-rule.ts';
 import type { Stretch } from '../core/stretch.ts';
 import { type EarName, WORDS } from '../core/word.ts';
 import type { Damage } from './problem.ts';

@@ -2,9 +2,18 @@
 import { describe, expect, test } from 'vitest';
 import { LONG_LADDER } from '../../demo/long-ladder.ts';
 import { DEMO_PLAN } from '../../demo/scenario.ts';
-import { checkPlan, LONGEST_S, sayProblem } from '../../src/core/check-plan.ts';
+import { checkPlan, sayProblem } from '../../src/core/check-plan.ts';
 import { areaName, HANDLED_AREAS, POSITIONS, readyLadder, readyPlan } from '../../src/core/ladders.ts';
-import { criterionS, type DurationStep, FACE, type HandlingStep, halfStep, type Plan, type Step } from '../../src/core/plan.ts';
+import {
+  criterionS,
+  type DurationStep,
+  FACE,
+  type HandlingStep,
+  halfStep,
+  LONGEST_S,
+  type Plan,
+  type Step,
+} from '../../src/core/plan.ts';
 
 /** The demo plan with one step made wrong. */
 function withStep(i: number, change: Partial<DurationStep> | Partial<HandlingStep>): Plan {

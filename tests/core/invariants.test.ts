@@ -9,7 +9,8 @@ import { editPlan } from '../../src/core/edit-plan.ts';
 import { fold } from '../../src/core/fold.ts';
 import { firstStart, nextStart, planAfter } from '../../src/core/next-start.ts';
 import { criterionS, indexOfStep, type Plan, type Step } from '../../src/core/plan.ts';
-import { CHOICES, isStoredRule, machineOf, type SessionRule } from '../../src/core/rule.ts';
+import { CHOICES, machineOf, type SessionRule } from '../../src/core/rule.ts';
+import { isStoredRule } from '../../src/core/stored-rule.ts';
 
 const SEED = Number(process.env.SEED ?? 20260306);
 const RUNS = { seed: SEED, numRuns: 120 };

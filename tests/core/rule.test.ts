@@ -10,7 +10,6 @@ import {
   evidenceFor,
   explainRule,
   fewestToRaise,
-  isStoredRule,
   machineOf,
   nameRule,
   nextHold,
@@ -24,6 +23,7 @@ import {
   USUAL_PERCENTILE,
 } from '../../src/core/rule.ts';
 import type { Hold } from '../../src/core/statistics/hold-time.ts';
+import { isStoredRule } from '../../src/core/stored-rule.ts';
 
 const CAUTIOUS: SessionRule = { kind: 'cautious' };
 const SEQUENTIAL: SessionRule = { kind: 'sequential' };

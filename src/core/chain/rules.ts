@@ -1,4 +1,5 @@
 /** Holds the criterion rules as values; the live engine and the exact chain both run these. */
+import { LONGEST_BLOCK, LONGEST_SLIDING } from './longest.ts';
 import { type Answer, type Machine, NO_TRIALS, type Reason, type Trials } from './machine.ts';
 import { firstKept, keptOfLast, keptRunning, liftsOfLast, liftsRunning, type Pattern } from './patterns.ts';
 
@@ -52,9 +53,6 @@ export function sliding(name: string, raise: readonly Pattern[], back: readonly 
   };
 }
 
-/** Longest window of a free rule; 2^10 outcomes are the most that the exact chain is asked to look at. */
-export const LONGEST_SLIDING = 10;
-
 const NINE: readonly Pattern[] = [keptRunning(9, { kind: 'nine-straight', kept: 9 }), keptOfLast(9, 10, 'nine-of-ten')];
 
 /** The way back of the default: two lifts running, or three in the last five (CRITERION, confirmed). */
@@ -106,9 +104,6 @@ export function slidingKOfM(kept: number, of: number, back: readonly Pattern[] =
   refuseBadWindow(kept, of, LONGEST_SLIDING);
   return sliding(`${kept} of ${of}, sliding`, [keptOfLast(kept, of)], back);
 }
-
-/** Longest block of a free rule; a block needs only its counts, so it may be longer than a sliding window. */
-export const LONGEST_BLOCK = 20;
 
 /** How a block rule goes back; without either it never does. */
 export interface BlockBack {

@@ -1,7 +1,8 @@
 /** A second observer's scoring of a session, from a recording: what is kept of it, and the words of both observers on one clock. */
 import type { RepWord } from '../correction.ts';
 import { REP_WORDS } from '../correction.ts';
-import { type SessionState, standingEvents } from '../fold.ts';
+import type { SessionState } from '../fold.ts';
+import { standingEvents } from '../standing.ts';
 import type { Seconds } from '../units.ts';
 
 /** One word as an observer places it, s on the clock that the holder names. */

@@ -4,9 +4,10 @@
  */
 import { foldCorrected } from '../correct.ts';
 import type { SessionEvent } from '../event.ts';
-import { fold, type Rep, type SessionState, standingEvents } from '../fold.ts';
+import { fold, type Rep, type SessionState } from '../fold.ts';
 import { areaOf, type BodyArea, criterionS, type Step } from '../plan.ts';
 import { ruleOf, type SessionRule } from '../rule.ts';
+import { standingEvents } from '../standing.ts';
 import type { Seconds } from '../units.ts';
 import { type Day, dayOf } from './day.ts';
 

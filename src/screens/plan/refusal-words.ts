@@ -1,8 +1,8 @@
 /** Words why an edit was not made, as one would say it to the person at the field. */
-import { LONGEST_S, type PlanProblem, sayProblem } from '../../core/check-plan.ts';
+import { type PlanProblem, sayProblem } from '../../core/check-plan.ts';
 import type { Refused } from '../../core/edit-plan.ts';
 import { t } from '../../core/language.ts';
-import { criterionS, indexOfStep, type Step, titleSaysSeconds } from '../../core/plan.ts';
+import { criterionS, indexOfStep, LONGEST_S, type Step, titleSaysSeconds } from '../../core/plan.ts';
 
 export function sayRefusal({ edit, why }: Refused, steps: readonly Step[]): string {
   const title = 'stepId' in why ? (steps.find(({ id }) => id === why.stepId)?.title ?? t('This step')) : '';

@@ -1,5 +1,6 @@
 /** The rules as a trainer meets them: which trials raise, which return, and the reason each names. */
 import { describe, expect, it } from 'vitest';
+import { LONGEST_BLOCK, LONGEST_SLIDING } from '../../../src/core/chain/longest.ts';
 import { type Machine, NO_TRIALS, type Trials } from '../../../src/core/chain/machine.ts';
 import {
   blocksKOfM,
@@ -8,8 +9,6 @@ import {
   firstSix,
   fourOfFive,
   inARow,
-  LONGEST_BLOCK,
-  LONGEST_SLIDING,
   STEADY_BACK,
   sequential,
   slidingKOfM,

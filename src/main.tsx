@@ -57,7 +57,7 @@ const app = createApp({
   nextKey: (onKey) => nextKey(window, onKey),
   watchPage,
   reload: reloadPage,
-  loadNewest: loadNewestPage,
+  loadNewest: () => loadNewestPage(pageWeb),
   watchErrors,
   browser: navigator.userAgent,
   decode: async (context, bytes) => (await import('./audio/decode.ts')).decodeSound(context, bytes),

@@ -1,5 +1,6 @@
 /** Owns what the page is told of itself: hidden, shown, going away. */
 import { type LanguageTag, nearestLanguage, speak } from '../core/language.ts';
+import type { Web } from './web.ts';
 
 export interface PageEvents {
   readonly onHidden: () => void;
@@ -29,8 +30,8 @@ export async function speakOnPage(chosen: LanguageTag | null): Promise<LanguageT
 export const reloadPage = (): void => location.reload();
 
 /** Past the service worker, which may go on handing out a version of which a part is gone. Without a network nothing is given up. */
-export async function loadNewestPage(): Promise<void> {
-  const isThere = await fetch('./index.html?newest', { cache: 'reload' }).then(
+export async function loadNewestPage({ fetch: ask }: Pick<Web, 'fetch'>): Promise<void> {
+  const isThere = await ask('./index.html?newest', { cache: 'reload' }).then(
     ({ ok }) => ok,
     () => false,
   );

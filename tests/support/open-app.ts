@@ -9,6 +9,8 @@ export interface Wish {
   /** Default: a phone held upright, 390 by 844. */
   readonly viewport?: { readonly width: number; readonly height: number };
   readonly colorScheme?: 'light' | 'dark';
+  /** The browser's language, BCP 47. Default: what the browser came with, English. */
+  readonly locale?: string;
   /** Where in the app to begin, as in `#/review`. */
   readonly at?: string;
 }
@@ -47,6 +49,7 @@ export async function openApp(wish: Wish = {}): Promise<OpenedApp> {
     viewport: wish.viewport ?? { width: 390, height: 844 },
     colorScheme: wish.colorScheme ?? 'light',
     permissions: ['microphone'],
+    ...(wish.locale === undefined ? {} : { locale: wish.locale }),
   });
   const another = async () => {
     const page = await context.newPage();

@@ -87,7 +87,7 @@ function asksTheSame(standing: Standing, start: Step): boolean {
 }
 
 /** The plan with the half steps that a session put in, marked as such: save it after the session, so that they stay. */
-export function planAfter(plan: Plan, { steps }: Standing): Plan {
+export function planAfter(plan: Plan, { steps }: Pick<Standing, 'steps'>): Plan {
   return steps.toReversed().reduce(keepSplit, plan);
 }
 

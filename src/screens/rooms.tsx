@@ -14,15 +14,21 @@ import css from './rooms.module.css';
 
 // What the first rep does not need is fetched when it is asked for; all of it is kept for use without a network.
 const CompareScreen = lazy(() => import('./compare/compare.tsx').then(({ CompareScreen: screen }) => ({ default: screen })));
+const DeskDogScreen = lazy(() => import('./desk/desk-dog.tsx').then(({ DeskDogScreen: screen }) => ({ default: screen })));
+const DeskScreen = lazy(() => import('./desk/desk.tsx').then(({ DeskScreen: screen }) => ({ default: screen })));
 const DogScreen = lazy(() => import('./dogs/dog.tsx').then(({ DogScreen: screen }) => ({ default: screen })));
 const DogsScreen = lazy(() => import('./dogs/dogs.tsx').then(({ DogsScreen: screen }) => ({ default: screen })));
+const GiveScreen = lazy(() => import('./handover/give.tsx').then(({ GiveScreen: screen }) => ({ default: screen })));
+const HomeworkScreen = lazy(() => import('./handover/homework.tsx').then(({ HomeworkScreen: screen }) => ({ default: screen })));
 const ObserveScreen = lazy(() => import('./observe/observe.tsx').then(({ ObserveScreen: screen }) => ({ default: screen })));
+const OpenScreen = lazy(() => import('./handover/open.tsx').then(({ OpenScreen: screen }) => ({ default: screen })));
 const PlanScreen = lazy(() => import('./plan/plan.tsx').then(({ PlanScreen: screen }) => ({ default: screen })));
 const Practice = lazy(() => import('./practice/practice.tsx').then(({ Practice: screen }) => ({ default: screen })));
 const ProgressScreen = lazy(() => import('./progress/progress.tsx').then(({ ProgressScreen: screen }) => ({ default: screen })));
 const ReviewList = lazy(() => import('./review-list/review-list.tsx').then(({ ReviewList: screen }) => ({ default: screen })));
 const ReviewRoom = lazy(() => import('./review-list/review-room.tsx').then(({ ReviewRoom: screen }) => ({ default: screen })));
 const SettingsScreen = lazy(() => import('./settings/settings.tsx').then(({ SettingsScreen: screen }) => ({ default: screen })));
+const SheetScreen = lazy(() => import('./handover/sheet.tsx').then(({ SheetScreen: screen }) => ({ default: screen })));
 const SoundCheck = lazy(() => import('./sound-check/sound-check.tsx').then(({ SoundCheck: screen }) => ({ default: screen })));
 
 export function Rooms({ app }: { app: App }) {
@@ -97,7 +103,14 @@ function Screens() {
             <Route path="/dogs" component={DogsScreen} />
             <Route path="/dogs/:id">{({ id }) => <DogScreen dogId={decodeURIComponent(id)} />}</Route>
             <Route path="/plan/:id">{({ id }) => <PlanScreen planId={decodeURIComponent(id)} />}</Route>
-            <Route path="/progress" component={ProgressScreen} />
+            <Route path="/progress">{() => <ProgressScreen />}</Route>
+            <Route path="/progress/:dogId">{({ dogId }) => <ProgressScreen dogId={decodeURIComponent(dogId)} />}</Route>
+            <Route path="/desk" component={DeskScreen} />
+            <Route path="/desk/:dogId">{({ dogId }) => <DeskDogScreen dogId={decodeURIComponent(dogId)} />}</Route>
+            <Route path="/give/:id">{({ id }) => <GiveScreen planId={decodeURIComponent(id)} />}</Route>
+            <Route path="/homework" component={HomeworkScreen} />
+            <Route path="/homework/:code">{({ code }) => <OpenScreen code={code} />}</Route>
+            <Route path="/sheet/:id">{({ id }) => <SheetScreen homeworkId={decodeURIComponent(id)} />}</Route>
             <Route path="/sound" component={SoundCheck} />
             <Route path="/settings" component={SettingsScreen} />
             <Route component={Home} />
@@ -132,7 +145,7 @@ const PLACES = [
 function Bar({ path }: { path: string }) {
   const under = (...places: readonly string[]) => places.some((place) => path.startsWith(place));
   const here = (to: string) => {
-    if (to === '/') return path === '/' || under('/plan', '/dogs');
+    if (to === '/') return path === '/' || under('/plan', '/dogs', '/homework', '/desk', '/give', '/sheet');
     if (to === '/progress') return under('/progress', '/compare');
     return to === '/review' ? under('/review', '/observe') : under(to);
   };

@@ -29,4 +29,45 @@ export const GERMAN_DESK = {
   'Given {days} days ago, asked for: {asked} a week; no session has come back.':
     'Vor {days} Tagen gegeben, erbeten {asked} in der Woche; noch keine Einheit kam zurück.',
   'No session for {days} days, asked for: {asked} a week.': 'Keine Einheit seit {days} Tagen, erbeten {asked} in der Woche.',
+
+  'The desk': 'Der Schreibtisch',
+  'Who needs help first': 'Wer zuerst Hilfe braucht',
+  'Nobody needs to call': 'Hier muss niemand anrufen',
+  'First what may hurt, then what a dog says more and more often, then where only you can help, then what a sentence mends. The bounds are common practice; each reason tells its counts. Only what owners have sent is known here.':
+    'Zuerst, was wehtun kann, dann, was ein Hund immer öfter sagt, dann, wo nur du helfen kannst, dann, was ein Satz in Ordnung bringt. Die Grenzen sind übliche Praxis; jeder Grund nennt seine Zahlen. Bekannt ist hier nur, was geschickt wurde.',
+  '1 dog; it goes well.': '1 Hund; es geht gut.',
+  '{n} dogs; all go well.': '{n} Hunde; allen geht es gut.',
+  '1 dog; it needs you.': '1 Hund; er braucht dich.',
+  '{n} dogs; {calling} need you.': '{n} Hunde; {calling} brauchen dich.',
+  'Nothing lies on it yet. Open a plan, give it as homework, and what owners send back is sorted here: who needs help first, and why.':
+    'Noch liegt nichts darauf. Öffne einen Plan, gib ihn als Hausaufgabe, und was zurückkommt, wird hier sortiert: wer zuerst Hilfe braucht, und warum.',
+  'To the plans': 'Zu den Plänen',
+  'no session yet': 'noch keine Einheit',
+  'last on {day}': 'zuletzt am {day}',
+  '{n} in seven days': '{n} in sieben Tagen',
+  '{n} in seven days, asked for: {asked}': '{n} in sieben Tagen, erbeten: {asked}',
+  'Pain: {pain}': 'Schmerzen: {pain}',
+
+  'Nothing was changed.': 'Nichts wurde verändert.',
+  'Added. The desk is sorted anew.': 'Hinzugefügt. Der Schreibtisch ist neu sortiert.',
+  'What an owner sent': 'Was geschickt wurde',
+  'Add sessions from a file': 'Einheiten aus einer Datei hinzufügen',
+  'Refused: {n}': 'Abgelehnt: {n}',
+  'Add it': 'Hinzufügen',
+  'All of it is here already.': 'Alles davon ist schon da.',
+  'No new session; something was put right or noted.': 'Keine neue Einheit; etwas wurde berichtigt oder notiert.',
+  '1 new session with {dogs}': '1 neue Einheit mit {dogs}',
+  '{n} new sessions with {dogs}': '{n} neue Einheiten mit {dogs}',
+
+  'This dog is not on the desk': 'Dieser Hund liegt nicht auf dem Schreibtisch',
+  'It goes well, as far as sessions have come back.': 'Es geht gut, soweit Einheiten zurückkamen.',
+  'None was given yet.': 'Noch keine gegeben.',
+  'Give “{plan}” as homework': '„{plan}“ als Hausaufgabe geben',
+  '“{plan}”, version {n}, given on {day}.': '„{plan}“, Fassung {n}, gegeben am {day}.',
+  'Change the plan': 'Den Plan ändern',
+  'Practice put in: {steps}. An answer without them takes them out again.':
+    'Beim Üben kam dazu: {steps}. Eine Antwort ohne sie nimmt sie wieder heraus.',
+  'Take them over into the plan': 'In den Plan übernehmen',
+  'Latest sessions': 'Die letzten Einheiten',
+  'None has come back yet.': 'Noch keine kam zurück.',
 } as const;

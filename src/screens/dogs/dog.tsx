@@ -50,6 +50,10 @@ function DogForm({ dog }: { dog: Dog }) {
           {t('Name')}
           <input name="name" required maxLength={60} autoComplete="off" defaultValue={dog.name} />
         </label>
+        <label>
+          {t('Owner, where the dog is not your own')}
+          <input name="owner" maxLength={60} autoComplete="off" defaultValue={dog.owner ?? ''} />
+        </label>
       </section>
       <section className="stack">
         <h2>{t('Worth knowing')}</h2>

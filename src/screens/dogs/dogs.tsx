@@ -64,10 +64,11 @@ function Dogs({ dogs }: { dogs: readonly Dog[] }) {
 function DogLines({ dogs }: { dogs: readonly Dog[] }) {
   return (
     <ul className={css.list}>
-      {dogs.map(({ id, name, invented }) => (
+      {dogs.map(({ id, name, invented, owner }) => (
         <li key={id} className={css.line}>
           <span>
             {name}
+            {owner ? <span className="soft"> · {owner}</span> : null}
             {invented ? <span className="soft"> · {t('invented')}</span> : null}
           </span>
           <Link href={`/dogs/${encodeURIComponent(id)}`} className="button" aria-label={t('About {dog}', { dog: name })}>

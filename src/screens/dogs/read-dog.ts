@@ -16,6 +16,7 @@ export function readDog(form: FormData, { id, invented, archived }: Dog): Dog | 
     ...numberIn('treatsPerSession', text('treatsPerSession')),
     ...(neutered === '' ? {} : { neutered: neutered === 'yes' }),
     ...(archived === undefined ? {} : { archived }),
+    ...(text('owner') === '' ? {} : { owner: text('owner').normalize('NFC') }),
   };
 }
 

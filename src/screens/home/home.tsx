@@ -1,6 +1,7 @@
 /** The first screen: for a newcomer what this is, for a returning handler one tap to practise. */
 import { lazy, Suspense, useEffect, useState } from 'react';
 import { Link, useLocation } from 'wouter';
+import { dogsOfOwners } from '../../core/desk/dogs.ts';
 import type { Dog } from '../../core/event.ts';
 import { t } from '../../core/language.ts';
 import type { NextStart } from '../../core/next-start.ts';
@@ -14,11 +15,14 @@ import { PlaceSwitch } from './place-switch.tsx';
 
 const AddDog = lazy(() => import('../dogs/add-dog.tsx').then(({ AddDog: part }) => ({ default: part })));
 const CopyNudge = lazy(() => import('./copy-nudge.tsx').then(({ CopyNudge: part }) => ({ default: part })));
+const Handover = lazy(() => import('../handover/on-home.tsx').then(({ OnHome: part }) => ({ default: part })));
 const Lesson = lazy(() => import('./lesson.tsx').then(({ Lesson: part }) => ({ default: part })));
 
 export function Home() {
   const all = useApp((state) => state.library.dogs);
-  const dogs = all.filter(({ archived }) => !archived);
+  const library = useApp((state) => state.library);
+  const ofOwners = dogsOfOwners(library);
+  const dogs = all.filter(({ archived, id }) => !archived && !ofOwners.has(id));
   const fresh = useApp((state) => state.heads.length === 0);
   // Working the takes out takes seconds: until then, that there are takes is answer enough.
   const taught = useApp(({ taught: worked, library }) => (worked ? worked.enrolled.ok : library.sounds.length > 0));
@@ -40,6 +44,9 @@ export function Home() {
       {dogs.map((dog) => (
         <DogPlans key={dog.id} dog={dog} />
       ))}
+      <Suspense>
+        <Handover />
+      </Suspense>
       {taught ? (
         <Link href="/sound">{t('Sound check')}</Link>
       ) : (
@@ -59,7 +66,7 @@ export function Home() {
         <AddDog />
       </Suspense>
       <Link href="/dogs">
-        {dogs.length < all.length ? t('Dogs, handlers, places, and who was put away') : t('Dogs, handlers, places')}
+        {all.some(({ archived }) => archived) ? t('Dogs, handlers, places, and who was put away') : t('Dogs, handlers, places')}
       </Link>
     </div>
   );

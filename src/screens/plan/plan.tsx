@@ -97,6 +97,9 @@ function Head({ plan }: { plan: Plan }) {
         <button type="button" className="primary" onClick={() => void practise(plan.id).then(() => go('/practice'))}>
           {t('Practise')}
         </button>
+        <Link href={`/give/${encodeURIComponent(plan.id)}`} className="button">
+          {t('Give as homework')}
+        </Link>
         <Link href="/plan/new">{t('Make another plan')}</Link>
       </div>
     </header>

@@ -11,14 +11,15 @@ import { withNamesNow } from './named-digests.ts';
 import css from './progress.module.css';
 import { Choices, dogsIn, useScope } from './scope.tsx';
 
-export function ProgressScreen() {
+/** @param dogId the dog to begin with. */
+export function ProgressScreen({ dogId }: { dogId?: string }) {
   const progress = useProgress();
   if (!progress) return <h1 aria-busy="true">{t('Progress')}</h1>;
   return (
     <article className={css.progress}>
       <h1>{t('Progress')}</h1>
       {progress.unread > 0 ? <p>{sayUnread(progress.unread)}</p> : null}
-      {progress.digests.length === 0 ? <EmptyProgress /> : <OfDog progress={progress} />}
+      {progress.digests.length === 0 ? <EmptyProgress /> : <OfDog progress={progress} startWith={dogId ?? null} />}
     </article>
   );
 }
@@ -44,12 +45,12 @@ function useProgress(): Progress | null {
   return progress;
 }
 
-function OfDog({ progress }: { progress: Progress }) {
+function OfDog({ progress, startWith }: { progress: Progress; startWith: string | null }) {
   const library = useApp((state) => state.library);
   const { digests, today } = progress;
   const named = useMemo(() => withNamesNow(digests, library), [digests, library]);
-  const dogs = dogsIn(digests, library.dogs);
-  const [dogId, setDogId] = useState<string | null>(null);
+  const dogs = dogsIn(named, library.dogs);
+  const [dogId, setDogId] = useState<string | null>(startWith);
   const dog = dogs.find(({ id }) => id === dogId) ?? dogs[0];
   const own = useMemo(() => named.filter((digest) => digest.dogId === dog?.id), [named, dog?.id]);
   if (!dog) return null;

@@ -1,0 +1,138 @@
+/** The owner's homework: what was accepted, how often it was practised, what changed, and sending sessions back. */
+import { type ChangeEvent, useState } from 'react';
+import { Link, useLocation } from 'wouter';
+import { homeworkChanges } from '../../core/handover/changes.ts';
+import { type HomeworkReceived, latestOfEach } from '../../core/handover/homework.ts';
+import { t } from '../../core/language.ts';
+import type { Intents } from '../../session/app.ts';
+import { useApp, useIntents } from '../app-context.tsx';
+import { sayDay } from '../parts/when.ts';
+import { Arrived } from './arrived.tsx';
+import css from './handover.module.css';
+import { SendBack } from './send-back.tsx';
+import { Told } from './told.tsx';
+import { sayASessionsAWeek, sayChange, sayFrom } from './words.ts';
+
+type Opened = Awaited<ReturnType<Intents['openHomework']>>;
+
+export function HomeworkScreen() {
+  const { openHomework } = useIntents();
+  const book = useApp((state) => state.library.homework);
+  const [opened, setOpened] = useState<Opened | null>(null);
+  const [accepted, setAccepted] = useState<string | null>(null);
+  const given = new Set(book.given.map(({ homework }) => homework.id));
+  const mine = latestOfEach(book.received).filter(({ homework }) => !given.has(homework.id));
+  const look = async (event: ChangeEvent<HTMLInputElement>) => {
+    const input = event.currentTarget;
+    const [file] = input.files ?? [];
+    if (!file) return;
+    setOpened(await openHomework({ text: await file.text() }));
+    // The same file can be chosen again after it was changed.
+    input.value = '';
+  };
+  if (opened)
+    return (
+      <Arrived
+        opened={opened}
+        onLeave={() => setOpened(null)}
+        onAccepted={(planId) => {
+          setAccepted(planId);
+          setOpened(null);
+        }}
+      />
+    );
+  return (
+    <div className="stack wide">
+      <header className="stack">
+        <h1>{t('Homework')}</h1>
+        <p>
+          {mine.length > 0
+            ? t('Practise as your trainer asked, then send your sessions back.')
+            : t(
+                'A trainer sends you a plan as a file or as a code. Point your phone’s camera at the code, or open the file here.',
+              )}
+        </p>
+        <p role="status">{accepted === null ? '' : t('Accepted. It is the first in this list, and on the first screen.')}</p>
+      </header>
+      {mine.length > 0 ? (
+        <ul className={css.list}>
+          {firstOf(mine, accepted).map((received) => (
+            <Item key={received.homework.id} received={received} />
+          ))}
+        </ul>
+      ) : null}
+      <label className="stack">
+        {t('Open homework from a file')}
+        <input type="file" accept="application/json,.json" onChange={(event) => void look(event)} />
+      </label>
+      <Link href="/desk">{t('Are you the trainer? To the desk')}</Link>
+    </div>
+  );
+}
+
+function firstOf(mine: readonly HomeworkReceived[], planId: string | null): readonly HomeworkReceived[] {
+  return mine.toSorted((a, b) => Number(b.planId === planId) - Number(a.planId === planId));
+}
+
+const DAY_MS = 86_400_000;
+
+function Item({ received }: { received: HomeworkReceived }) {
+  const { homework, dogId, planId } = received;
+  const dog = useApp((state) => state.library.dogs).find(({ id }) => id === dogId);
+  const heads = useApp((state) => state.heads);
+  const { practise } = useIntents();
+  const [, go] = useLocation();
+  const sinceMs = Date.now() - 7 * DAY_MS;
+  const thisWeek = heads.filter(({ started }) => started.body.planId === planId && Date.parse(started.at) > sinceMs).length;
+  return (
+    <li className={css.item}>
+      <h2>
+        {homework.title} · {dog?.name ?? homework.dogName}
+      </h2>
+      <p>
+        {sayFrom(homework)}, {sayDay(homework.givenAt)}. {sayASessionsAWeek(homework.sessionsAWeek)};{' '}
+        {thisWeek === 1 ? t('1 in the latest seven days.') : t('{n} in the latest seven days.', { n: thisWeek })}
+      </p>
+      {homework.caution ? <p className={css.caution}>{homework.caution}</p> : null}
+      <div className="row">
+        <button type="button" className="primary" onClick={() => void practise(planId).then((begun) => begun && go('/practice'))}>
+          {t('Practise')}
+        </button>
+        <Link href={`/plan/${encodeURIComponent(planId)}`} className="button">
+          {t('The plan')}
+        </Link>
+        <Link href={`/sheet/${encodeURIComponent(homework.id)}`} className="button">
+          {t('A sheet of paper')}
+        </Link>
+      </div>
+      <Changed received={received} />
+      <details>
+        <summary>{t('Read it again')}</summary>
+        <Told homework={homework} />
+      </details>
+      <SendBack homework={homework} />
+    </li>
+  );
+}
+
+/** What the latest version changed against the one before, as far as that one is here. */
+function Changed({ received: { homework } }: { received: HomeworkReceived }) {
+  const all = useApp((state) => state.library.homework.received);
+  const before = all
+    .filter((each) => each.homework.id === homework.id && each.homework.revision < homework.revision)
+    .toSorted((a, b) => b.homework.revision - a.homework.revision)[0]?.homework;
+  if (!before) return null;
+  const changes = homeworkChanges(before, before, homework);
+  if (changes.length === 0) return null;
+  return (
+    <details>
+      <summary>{t('What is new since version {n}', { n: before.revision })}</summary>
+      <ul className={css.changes}>
+        {changes.map((change, nth) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: two changes may say the same; their order never changes.
+          <li key={nth}>{sayChange(change)}</li>
+        ))}
+      </ul>
+    </details>
+  );
+}

@@ -1,0 +1,77 @@
+/** Sends sessions on a homework back to the trainer, as a file from the owner's own hand. */
+import { useEffect, useState } from 'react';
+import type { Homework } from '../../core/handover/homework.ts';
+import { t } from '../../core/language.ts';
+import { useApp, useIntents } from '../app-context.tsx';
+import { saveFile } from '../parts/save-file.ts';
+
+export function SendBack({ homework }: { homework: Homework }) {
+  const { returnHomework, noteReturned, after } = useIntents();
+  const due = useDue(homework.id);
+  const hasReturned = useApp((state) => state.library.homework.returned).some(({ homeworkId }) => homeworkId === homework.id);
+  const [said, setSaid] = useState('');
+  const send = async (again: boolean) => {
+    const back = await returnHomework(homework.id, again);
+    if (!back) return setSaid(t('There is nothing to send yet.'));
+    const done = await saveFile({ name: back.file.name, content: back.file.text, type: 'application/json' }, after);
+    if (done === 'called-off') return setSaid('');
+    await noteReturned(homework.id, back.sessions);
+    setSaid(sayDone(back.sessions.length, back.file.name));
+  };
+  return (
+    <section className="stack">
+      <h3>{t('Send back to your trainer')}</h3>
+      <p>{due === 0 ? sayNothing(hasReturned) : sayDue(due)}</p>
+      <div className="row">
+        {due > 0 ? (
+          <button type="button" onClick={() => void send(false)}>
+            {t('Send what is new')}
+          </button>
+        ) : null}
+        {hasReturned ? (
+          <button type="button" className="plain" onClick={() => void send(true)}>
+            {t('Send all of it once more')}
+          </button>
+        ) : null}
+      </div>
+      <p role="status">{said}</p>
+      <p className="soft small">
+        {t(
+          'The file holds these sessions, this plan, and what you noted of this dog, its pain too. No recordings of your words, no other dog.',
+        )}
+      </p>
+    </section>
+  );
+}
+
+const sayNothing = (hasReturned: boolean): string =>
+  hasReturned ? t('Nothing new since you last sent.') : t('After your first session it can be sent from here.');
+
+function sayDue(n: number): string {
+  return n === 1
+    ? t('1 session that your trainer has not seen yet.')
+    : t('{n} sessions that your trainer has not seen yet.', { n });
+}
+
+function sayDone(n: number, file: string): string {
+  return n === 1
+    ? t('{file} is handed out, with 1 session. Send it to your trainer.', { file })
+    : t('{file} is handed out, with {n} sessions. Send it to your trainer.', { file, n });
+}
+
+/** Asked again whenever sessions or sendings changed. */
+function useDue(homeworkId: string): number {
+  const { countToReturn } = useIntents();
+  const heads = useApp((state) => state.heads);
+  const book = useApp((state) => state.library.homework);
+  const [due, setDue] = useState(0);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: the two lists are what it is asked about.
+  useEffect(() => {
+    let here = true;
+    void countToReturn(homeworkId).then((n) => here && setDue(n));
+    return () => {
+      here = false;
+    };
+  }, [homeworkId, countToReturn, heads, book]);
+  return due;
+}

@@ -32,11 +32,12 @@ export const GERMAN_DESK = {
 
   'The desk': 'Der Schreibtisch',
   'Who needs help first': 'Wer zuerst Hilfe braucht',
-  'Nobody needs to call': 'Hier muss niemand anrufen',
+  'Nothing calls for you': 'Nichts ruft nach dir',
+  'Nothing calls for you.': 'Nichts ruft nach dir.',
   'First what may hurt, then what a dog says more and more often, then where only you can help, then what a sentence mends. The bounds are common practice; each reason tells its counts. Only what owners have sent is known here.':
     'Zuerst, was wehtun kann, dann, was ein Hund immer öfter sagt, dann, wo nur du helfen kannst, dann, was ein Satz in Ordnung bringt. Die Grenzen sind übliche Praxis; jeder Grund nennt seine Zahlen. Bekannt ist hier nur, was geschickt wurde.',
-  '1 dog; it goes well.': '1 Hund; es geht gut.',
-  '{n} dogs; all go well.': '{n} Hunde; allen geht es gut.',
+  '1 dog; nothing calls for you.': '1 Hund; nichts ruft nach dir.',
+  '{n} dogs; nothing calls for you.': '{n} Hunde; nichts ruft nach dir.',
   '1 dog; it needs you.': '1 Hund; er braucht dich.',
   '{n} dogs; {calling} need you.': '{n} Hunde; {calling} brauchen dich.',
   'Nothing lies on it yet. Open a plan, give it as homework, and what owners send back is sorted here: who needs help first, and why.':
@@ -60,7 +61,6 @@ export const GERMAN_DESK = {
   '{n} new sessions with {dogs}': '{n} neue Einheiten mit {dogs}',
 
   'This dog is not on the desk': 'Dieser Hund liegt nicht auf dem Schreibtisch',
-  'It goes well, as far as sessions have come back.': 'Es geht gut, soweit Einheiten zurückkamen.',
   'None was given yet.': 'Noch keine gegeben.',
   'Give “{plan}” as homework': '„{plan}“ als Hausaufgabe geben',
   '“{plan}”, version {n}, given on {day}.': '„{plan}“, Fassung {n}, gegeben am {day}.',

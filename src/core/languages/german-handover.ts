@@ -56,8 +56,8 @@ export const GERMAN_HANDOVER = {
   'Save or share the file': 'Die Datei sichern oder teilen',
   'A sheet of paper': 'Ein Blatt Papier',
   'To the desk': 'Zum Schreibtisch',
-  'A digest in it shows damage on the way. It is no signature: who gave it to you is what you know from the way it came. Nothing of it goes to a server; the link carries it behind its #, which browsers keep to themselves.':
-    'Eine Prüfsumme darin zeigt Schäden unterwegs. Sie ist keine Unterschrift: Von wem sie kommt, weißt du nur durch den Weg, auf dem sie kam. Nichts davon geht an einen Server; der Link trägt sie hinter seinem #, das Browser für sich behalten.',
+  'A digest in it shows damage on the way. It is no signature: who gave it to you is what you know from the way it came. Nothing of it goes to a server: the link carries it in its last part, which browsers keep to themselves.':
+    'Eine Prüfsumme darin zeigt Schäden unterwegs. Sie ist keine Unterschrift: Von wem sie kommt, weißt du nur durch den Weg, auf dem sie kam. Nichts davon geht an einen Server: Der Link trägt sie in seinem letzten Teil, den Browser für sich behalten.',
   'This browser cannot pack it into a code: use the file.': 'Dieser Browser kann sie nicht in einen Code packen: Nimm die Datei.',
   'The link is copied.': 'Der Link ist kopiert.',
   'This browser does not let a page copy. Use the file.': 'Dieser Browser lässt eine Seite nicht kopieren. Nimm die Datei.',
@@ -86,6 +86,8 @@ export const GERMAN_HANDOVER = {
   'For trainers: the desk': 'Wenn du anleitest: der Schreibtisch',
   'The desk: 1 dog': 'Der Schreibtisch: 1 Hund',
   'The desk: {n} dogs': 'Der Schreibtisch: {n} Hunde',
+  'Say: {words}.': 'Sag: {words}.',
+  'Teach the app these words': 'Bring der App diese Wörter bei',
   'Read it again': 'Noch einmal lesen',
 
   'There is nothing to send yet.': 'Noch ist nichts zu schicken.',
@@ -115,6 +117,7 @@ export const GERMAN_HANDOVER = {
   'A tick: kept. A cross: lifted.': 'Haken: gehalten. Kreuz: abgehoben.',
   '{n} steps, the easiest first': '{n} Stufen, die leichteste zuerst',
 
+  'Mind the same as on the step before.': 'Dasselbe beachten wie auf der Stufe davor.',
   'paid at once': 'sofort bezahlt',
   'hold for {n} s': '{n} s halten',
   '{extent}; a touch and away': '{extent}; berühren und weg',

@@ -31,7 +31,7 @@ export function DeskDogScreen({ dogId }: { dogId: string }) {
       <header className="stack">
         <h1>{dog.owner === '' ? dog.name : t('{dog}, {owner}', { dog: dog.name, owner: dog.owner })}</h1>
         {dog.pain ? <p>{t('Pain: {pain}', { pain: dog.pain })}</p> : null}
-        {needs.length > 0 ? <Needs needs={needs} /> : <p>{t('It goes well, as far as sessions have come back.')}</p>}
+        {needs.length > 0 ? <Needs needs={needs} /> : <p>{t('Nothing calls for you.')}</p>}
       </header>
       <HomeworkOf dog={dog} />
       <Sessions dog={dog} />

@@ -25,7 +25,7 @@ export function DeskScreen() {
         ) : null}
       </header>
       {calling.length > 0 ? <Rows rows={calling} title={t('Who needs help first')} /> : null}
-      {calm.length > 0 ? <Rows rows={calm} title={t('Nobody needs to call')} /> : null}
+      {calm.length > 0 ? <Rows rows={calm} title={t('Nothing calls for you')} /> : null}
       <AddReturn />
       {rows.length > 0 ? (
         <p className="soft small">
@@ -39,7 +39,7 @@ export function DeskScreen() {
 }
 
 function sayHowMany(calling: number, all: number): string {
-  if (calling === 0) return all === 1 ? t('1 dog; it goes well.') : t('{n} dogs; all go well.', { n: all });
+  if (calling === 0) return all === 1 ? t('1 dog; nothing calls for you.') : t('{n} dogs; nothing calls for you.', { n: all });
   return all === 1 ? t('1 dog; it needs you.') : t('{n} dogs; {calling} need you.', { n: all, calling });
 }
 

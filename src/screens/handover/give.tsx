@@ -27,13 +27,19 @@ export function GiveScreen({ planId }: { planId: string }) {
   const before = library.homework.given.filter((given) => given.planId === planId);
   const last = before[0] ? latestSent(before, before[0].homework.id)?.homework : undefined;
   const shown = made ?? last;
+  const isAnswer = made ? made.revision > 1 : last !== undefined;
   return (
     <div className="stack wide">
       <header className="stack">
-        <h1>{last || made ? t('Answer with an adjusted plan') : t('Give as homework')}</h1>
+        <h1>{isAnswer ? t('Answer with an adjusted plan') : t('Give as homework')}</h1>
         <p>
-          {plan.title} · {plan.steps.length === 1 ? t('1 step') : t('{n} steps', { n: plan.steps.length })} ·{' '}
-          <Link href={`/plan/${encodeURIComponent(plan.id)}`}>{t('change the plan')}</Link>
+          {plan.title} · {plan.steps.length === 1 ? t('1 step') : t('{n} steps', { n: plan.steps.length })}
+          {made ? null : (
+            <>
+              {' '}
+              · <Link href={`/plan/${encodeURIComponent(plan.id)}`}>{t('change the plan')}</Link>
+            </>
+          )}
         </p>
       </header>
       {made ? null : <GiveForm key={plan.id} plan={plan} last={last ?? null} onMade={setMade} />}

@@ -2,7 +2,7 @@
 import { type ChangeEvent, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { homeworkChanges } from '../../core/handover/changes.ts';
-import { type HomeworkReceived, latestOfEach } from '../../core/handover/homework.ts';
+import { HOMEWORK_WORDS, type HomeworkReceived, latestOfEach } from '../../core/handover/homework.ts';
 import { t } from '../../core/language.ts';
 import type { Intents } from '../../session/app.ts';
 import { useApp, useIntents } from '../app-context.tsx';
@@ -11,7 +11,7 @@ import { Arrived } from './arrived.tsx';
 import css from './handover.module.css';
 import { SendBack } from './send-back.tsx';
 import { Told } from './told.tsx';
-import { sayASessionsAWeek, sayChange, sayFrom } from './words.ts';
+import { sayASessionsAWeek, sayChange, sayFrom, wordMeaning } from './words.ts';
 
 type Opened = Awaited<ReturnType<Intents['openHomework']>>;
 
@@ -94,6 +94,7 @@ function Item({ received }: { received: HomeworkReceived }) {
         {thisWeek === 1 ? t('1 in the latest seven days.') : t('{n} in the latest seven days.', { n: thisWeek })}
       </p>
       {homework.caution ? <p className={css.caution}>{homework.caution}</p> : null}
+      <WordsToTeach homework={homework} />
       <div className="row">
         <button type="button" className="primary" onClick={() => void practise(planId).then((begun) => begun && go('/practice'))}>
           {t('Practise')}
@@ -112,6 +113,16 @@ function Item({ received }: { received: HomeworkReceived }) {
       </details>
       <SendBack homework={homework} />
     </li>
+  );
+}
+
+function WordsToTeach({ homework: { words } }: Pick<HomeworkReceived, 'homework'>) {
+  const said = HOMEWORK_WORDS.filter((word) => words[word] !== '').map((word) => `“${words[word]}” (${wordMeaning(word)})`);
+  if (said.length === 0) return null;
+  return (
+    <p>
+      {t('Say: {words}.', { words: said.join(', ') })} <Link href="/sound">{t('Teach the app these words')}</Link>
+    </p>
   );
 }
 

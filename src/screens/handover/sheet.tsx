@@ -10,7 +10,7 @@ import { addressOf, isOnlyHere } from './address.ts';
 import { CodePicture } from './code.tsx';
 import { modulesOf } from './qr-modules.ts';
 import css from './sheet.module.css';
-import { sayASessionsAWeek, sayStep, wordMeaning } from './words.ts';
+import { sayASessionsAWeek, sayCaution, sayStep, wordMeaning } from './words.ts';
 
 export function SheetScreen({ homeworkId }: { homeworkId: string }) {
   const { given, received } = useApp((state) => state.library.homework);
@@ -60,12 +60,12 @@ function Sheet({ homework }: { homework: Homework }) {
         {note ? <Fact name={t('From your trainer')}>{note}</Fact> : null}
       </dl>
       {caution ? <p className={css.caution}>{caution}</p> : null}
-      <Boxes steps={steps} />
       <p className={css.stop}>
         {t(
           'A head that lifts is information, never disobedience: stop, and make the step smaller; never hold the head down. A dog that begins to refuse a touch it gave before may be in pain: stop handling there and ask your veterinarian. Keep your face away from the dog’s face.',
         )}
       </p>
+      <Boxes steps={steps} />
     </article>
   );
 }
@@ -99,7 +99,7 @@ function Boxes({ steps }: Pick<Homework, 'steps'>) {
                 {nth + 1}. {step.title}
               </strong>
               <span className={css.what}>{sayStep(step)}</span>
-              {step.caution ? <span className={css.minds}>{step.caution}</span> : null}
+              {step.caution ? <span className={css.minds}>{sayCaution(steps, nth)}</span> : null}
             </td>
             <td>
               <span className={css.boxes} aria-hidden="true">

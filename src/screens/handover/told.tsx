@@ -3,7 +3,7 @@ import { HOMEWORK_WORDS, type Homework } from '../../core/handover/homework.ts';
 import { t } from '../../core/language.ts';
 import { ruleOf, sayRule } from '../../core/rule.ts';
 import css from './handover.module.css';
-import { sayASessionsAWeek, sayStep, wordMeaning } from './words.ts';
+import { sayASessionsAWeek, sayCaution, sayStep, wordMeaning } from './words.ts';
 
 export function Told({ homework }: { homework: Homework }) {
   const { caution, note, position, rule, sessionsAWeek, steps } = homework;
@@ -54,11 +54,11 @@ function Steps({ steps }: Pick<Homework, 'steps'>) {
     <section className="stack">
       <h3>{steps.length === 1 ? t('1 step') : t('{n} steps, the easiest first', { n: steps.length })}</h3>
       <ol className={css.steps}>
-        {steps.map((step) => (
+        {steps.map((step, at) => (
           <li key={step.id}>
             <strong>{step.title}</strong>
             <span className="soft"> · {sayStep(step)}</span>
-            {step.caution ? <span className={css.minds}>{step.caution}</span> : null}
+            {step.caution ? <span className={css.minds}>{sayCaution(steps, at)}</span> : null}
           </li>
         ))}
       </ol>

@@ -17,6 +17,13 @@ export function sayStep(step: Step): string {
     : t('{extent}, for {n} s', { extent: step.extent, n: seconds });
 }
 
+/** Its caution; where the step below has the very same, a word that says so. Null: it has none. */
+export function sayCaution(steps: readonly Step[], at: number): string | null {
+  const caution = steps[at]?.caution;
+  if (!caution) return null;
+  return steps[at - 1]?.caution === caution ? t('Mind the same as on the step before.') : caution;
+}
+
 export function sayASessionsAWeek(n: number): string {
   return n === 1 ? t('1 session a week') : t('{n} sessions a week', { n });
 }

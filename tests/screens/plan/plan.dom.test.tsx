@@ -1,57 +1,11 @@
-/** The plan as the handler meets it: stairs to read, steps to change, and a rule whose speed one sees. */
-import { act, fireEvent, render, screen, within } from '@testing-library/react';
+/** The plan as the handler meets it: stairs to read, and steps to change. */
+import { act, fireEvent, screen, within } from '@testing-library/react';
 import axe from 'axe-core';
 import { expect, test } from 'vitest';
-import { Router } from 'wouter';
-import { memoryLocation } from 'wouter/memory-location';
-import { create } from 'zustand';
 import { DEMO_DOG, DEMO_PLAN } from '../../../demo/scenario.ts';
 import { checkPlan } from '../../../src/core/check-plan.ts';
-import { firstStart } from '../../../src/core/next-start.ts';
 import type { HandlingStep, Plan } from '../../../src/core/plan.ts';
-import type { Rule } from '../../../src/core/rule.ts';
-import { AppProvider } from '../../../src/screens/app-context.tsx';
-import { PlanScreen } from '../../../src/screens/plan/plan.tsx';
-import type { App } from '../../../src/session/app.ts';
-
-/** As much of the app as the plan asks for: a library, saving, ids, and a dog with 8 of 9 kept where it goes on. */
-function fakeApp(plan: Plan, known = { kept: 8, of: 9 }): App & { saved: Plan[] } {
-  const saved: Plan[] = [];
-  const use = create(() => ({ library: { dogs: [DEMO_DOG], plans: [plan], sounds: [], settings: null } }));
-  let ids = 0;
-  const intents = {
-    savePlan: async (changed: Plan) => void saved.push(changed),
-    newId: () => `new-${++ids}`,
-    practise: async () => {},
-    startOf: async () => ({ ...firstStart(plan.steps), startStepId: 'hold-5', known }),
-  };
-  return Object.assign(use, { intents, saved }) as unknown as App & { saved: Plan[] };
-}
-
-async function show(plan: Plan = DEMO_PLAN, planId = plan.id, app = fakeApp(plan)) {
-  const { hook, history } = memoryLocation({ record: true });
-  await act(async () => {
-    render(
-      <AppProvider value={app}>
-        <Router hook={hook}>
-          <main>
-            <PlanScreen planId={planId} />
-          </main>
-        </Router>
-      </AppProvider>,
-    );
-  });
-  return { app, history };
-}
-
-const stairs = () => within(screen.getByRole('list', { name: 'Steps, hardest first' }));
-const titles = () =>
-  stairs()
-    .getAllByRole('button', { expanded: false })
-    .map((each) => each.textContent ?? '');
-const open = (title: string) => fireEvent.click(stairs().getByRole('button', { name: new RegExp(`^${title}`) }));
-const press = (name: string) => fireEvent.click(screen.getByRole('button', { name }));
-const withRule = (rule: Exclude<Rule, { kind: 'percentile' }>): Plan => ({ ...DEMO_PLAN, rule });
+import { change, open, press, show, stairs, titles } from './shown-plan.tsx';
 
 test('the hardest step stands on top, the easiest at the bottom', async () => {
   await show();
@@ -157,8 +111,6 @@ test('new words are kept, and a step above is put in and may be kept', async () 
   expect(checkPlan(plan)).toEqual([]);
 });
 
-const change = (label: string | RegExp, value: string) => fireEvent.change(screen.getByLabelText(label), { target: { value } });
-
 test('what the hand does, the place and the caution are changed together', async () => {
   const { app } = await show();
   open('Touch the top of the paw');
@@ -237,115 +189,6 @@ test('the half of a handling is worded by the handler', async () => {
   expect(app.saved.at(-1)?.steps[6]).toMatchObject({ halfway: { title: 'Touch the elbow' } });
 });
 
-test('four of five is told to be too fast before it is chosen for good', async () => {
-  const { app } = await show();
-  fireEvent.change(screen.getByLabelText('Rule'), { target: { value: 'k-of-m 4/5 sliding' } });
-  expect(app.saved.at(-1)?.rule).toEqual({ kind: 'k-of-m', kept: 4, of: 5, window: 'sliding' });
-  expect(screen.getByRole('figure').textContent).toContain(
-    'Too fast: a dog that truly keeps 7 of 10 is raised in 65 of 100 visits before it goes back; one that keeps 9 of 10 in 96 of 100.',
-  );
-  expect(screen.getByRole('img', { name: /^Too fast/ })).toBeTruthy();
-});
-
-test('steady is told with the exact chances of the specification: .291 and .902', async () => {
-  await show();
-  expect(screen.getByRole('figure').textContent).toContain('7 of 10 is raised in 29 of 100 visits');
-  expect(screen.getByRole('figure').textContent).toContain('9 of 10 in 90 of 100');
-});
-
-test('the dog’s own trials stand beside the rule with their n and their interval (Wilson, 8 of 9)', async () => {
-  await show();
-  expect(screen.getByText(/^8 of 9 kept/).textContent).toBe(
-    '8 of 9 kept on the step that comes next: in the long run that can mean anything from 5.7 to 9.8 of 10.',
-  );
-});
-
-test('four trials are too few for an interval, and none says so', async () => {
-  await show(DEMO_PLAN, DEMO_PLAN.id, fakeApp(DEMO_PLAN, { kept: 4, of: 4 }));
-  expect(screen.getByText('4 of 4 kept on the step that comes next: too few to say more.')).toBeTruthy();
-});
-
-test('a number of one’s own stays within what can be counted', async () => {
-  const { app } = await show(withRule({ kind: 'k-of-m', kept: 4, of: 5, window: 'sliding' }));
-  fireEvent.change(screen.getByLabelText('of'), { target: { value: '3' } });
-  expect(app.saved.at(-1)?.rule).toEqual({ kind: 'k-of-m', kept: 3, of: 3, window: 'sliding' });
-});
-
-test('what speaks for a rule says of how many dogs it is', async () => {
-  await show();
-  expect(screen.getByText(/^Of 2000 invented dogs/).textContent).toBe(
-    'Of 2000 invented dogs trained by this app 89.1 of 100 reach the top, after 558 reps and 85.6 lifts on average; 4.3 of 100 raises come too early.',
-  );
-  expect(screen.getByText(/^Of 4000 other invented dogs/)).toBeTruthy();
-});
-
-test('the rule that halves ahead can be chosen, and is as patient as the usual one', async () => {
-  const { app } = await show();
-  fireEvent.change(screen.getByLabelText('Rule'), { target: { value: 'steady ahead' } });
-  expect(app.saved.at(-1)?.rule).toEqual({ kind: 'steady', halving: 'ahead' });
-  expect(screen.getByRole('figure').textContent).toContain('Patient: a dog that truly keeps 7 of 10');
-});
-
-test('the rules stand side by side, the chosen one marked, and four of five is told to be too fast', async () => {
-  await show();
-  const table = within(screen.getByRole('table', { name: 'The rules side by side' }));
-  const row = (name: string) => table.getByRole('row', { name: new RegExp(`^${name}`) });
-  expect(row('Steady 29').getAttribute('aria-current')).toBe('true');
-  expect(row('Steady 29').textContent).toBe('Steady2990864.3');
-  expect(row('4 of 5').textContent).toBe('4 of 5, sliding65 too fast9613122.3');
-  expect(screen.getByRole('option', { name: '4 of 5, sliding: too fast' })).toBeTruthy();
-});
-
-test('k of m is chosen in one’s own numbers, and in blocks', async () => {
-  const { app } = await show();
-  fireEvent.change(screen.getByLabelText('Rule'), { target: { value: 'own' } });
-  expect(app.saved.at(-1)?.rule).toEqual({ kind: 'k-of-m', kept: 8, of: 10, window: 'sliding' });
-  fireEvent.change(screen.getByLabelText('counted'), { target: { value: 'blocks' } });
-  fireEvent.change(screen.getByLabelText('of'), { target: { value: '12' } });
-  fireEvent.change(screen.getByLabelText('Kept'), { target: { value: '11' } });
-  expect(app.saved.at(-1)?.rule).toEqual({ kind: 'k-of-m', kept: 11, of: 12, window: 'blocks' });
-  expect(screen.getByRole('table', { name: 'The rules side by side' }).textContent).toContain('11 of 12, in blocks');
-  expect(screen.getByRole('figure').textContent).toMatch(/truly keeps 7 of 10 is raised in \d+ of 100 visits/);
-});
-
-test('half a trial is refused beside the rule, with the reason', async () => {
-  const { app } = await show(withRule({ kind: 'k-of-m', kept: 4, of: 5, window: 'sliding' }));
-  fireEvent.change(screen.getByLabelText('Kept'), { target: { value: '3.5' } });
-  expect(screen.getByRole('alert').textContent).toBe('Kept and of are whole numbers; kept is at least 1 and not more than of.');
-  expect(app.saved).toEqual([]);
-});
-
-test('the chance to raise within ten trials is drawn when it is asked for', async () => {
-  await show();
-  const line = () =>
-    screen
-      .getByRole('img', { name: /^Patient/ })
-      .querySelector('path[class*=handling]')
-      ?.getAttribute('d');
-  const before = line();
-  fireEvent.click(screen.getByLabelText('within 10 trials'));
-  expect(line()).not.toBe(before);
-});
-
-test('what the chain says is said in sentences: trials to raise and to return, and the long run', async () => {
-  await show();
-  expect(screen.getByText(/^At 9 of 10 the raise comes after/).textContent).toContain('within 10 trials in 74 of 100 visits');
-  expect(screen.getByText(/^A dog that never learned/).textContent).toContain('77 of 100 trials');
-  expect(screen.getByRole('img', { name: /^A dog that never learned/ }).querySelectorAll('rect')).toHaveLength(7);
-});
-
-test('why percentile is not on offer is said, and which hold it would ask to beat (k of m and w)', async () => {
-  await show();
-  expect(screen.getByText(/not offered for marked holds/)).toBeTruthy();
-  const table = screen.getByRole('table', { name: /^Which hold/ });
-  // k = (m + 1)(1 - w): 5 and .5 give 3, 10 give 5.5, 20 give 10.5 (M: Platt 1973, Galbicka 1994; C).
-  expect([...table.querySelectorAll('tbody tr')].map((row) => row.querySelector('td')?.textContent)).toEqual([
-    '3.',
-    '5. (k = 5.5)',
-    '10. (k = 10.5)',
-  ]);
-});
-
 test('a new plan is a ready ladder for the position and place chosen', async () => {
   const { app, history } = await show(DEMO_PLAN, 'new');
   fireEvent.click(screen.getByLabelText('Standing on a mat'));
@@ -397,14 +240,4 @@ test('what is typed in one field stays while a refused change and a move of the 
   press('Prepare no half');
   press('Move down');
   expect(screen.getByLabelText<HTMLInputElement>('What the hand does').value).toBe('the palm rests, no weight');
-});
-
-test('a newcomer reads one sentence on how fast the rule is; the figures wait behind a summary', async () => {
-  await show();
-  const summary = screen.getByText('How fast it is, drawn and in figures');
-  const folded = summary.closest('details') as HTMLDetailsElement;
-  expect(folded.open).toBe(false);
-  expect(within(folded).getByRole('table', { name: 'The rules side by side' })).toBeTruthy();
-  expect(folded.textContent).not.toContain('A dog that truly keeps');
-  expect(screen.getByText(/^Patient: a dog that truly keeps 7 of 10/).closest('details')).toBeNull();
 });

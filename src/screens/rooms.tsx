@@ -13,11 +13,13 @@ import { Rescue } from './rescue.tsx';
 import css from './rooms.module.css';
 
 // What the first rep does not need is fetched when it is asked for; all of it is kept for use without a network.
+const CardScreen = lazy(() => import('./card/card.tsx').then(({ CardScreen: screen }) => ({ default: screen })));
 const CompareScreen = lazy(() => import('./compare/compare.tsx').then(({ CompareScreen: screen }) => ({ default: screen })));
 const DeskDogScreen = lazy(() => import('./desk/desk-dog.tsx').then(({ DeskDogScreen: screen }) => ({ default: screen })));
 const DeskScreen = lazy(() => import('./desk/desk.tsx').then(({ DeskScreen: screen }) => ({ default: screen })));
 const DogScreen = lazy(() => import('./dogs/dog.tsx').then(({ DogScreen: screen }) => ({ default: screen })));
 const DogsScreen = lazy(() => import('./dogs/dogs.tsx').then(({ DogsScreen: screen }) => ({ default: screen })));
+const ExamScreen = lazy(() => import('./exam/exam.tsx').then(({ ExamScreen: screen }) => ({ default: screen })));
 const GiveScreen = lazy(() => import('./handover/give.tsx').then(({ GiveScreen: screen }) => ({ default: screen })));
 const HomeworkScreen = lazy(() => import('./handover/homework.tsx').then(({ HomeworkScreen: screen }) => ({ default: screen })));
 const ObserveScreen = lazy(() => import('./observe/observe.tsx').then(({ ObserveScreen: screen }) => ({ default: screen })));
@@ -95,7 +97,9 @@ function Screens() {
         <Suspense>
           <Arrival key={path} />
           <Switch>
+            <Route path="/card/:id">{({ id }) => <CardScreen dogId={decodeURIComponent(id)} />}</Route>
             <Route path="/compare" component={CompareScreen} />
+            <Route path="/exam/:id">{({ id }) => <ExamScreen dogId={decodeURIComponent(id)} />}</Route>
             <Route path="/practice" component={Practice} />
             <Route path="/review" component={ReviewList} />
             <Route path="/review/:id">{({ id }) => <ReviewRoom sessionId={decodeURIComponent(id)} />}</Route>
@@ -145,7 +149,7 @@ const PLACES = [
 function Bar({ path }: { path: string }) {
   const under = (...places: readonly string[]) => places.some((place) => path.startsWith(place));
   const here = (to: string) => {
-    if (to === '/') return path === '/' || under('/plan', '/dogs', '/homework', '/desk', '/give', '/sheet');
+    if (to === '/') return path === '/' || under('/plan', '/dogs', '/homework', '/desk', '/give', '/sheet', '/card', '/exam');
     if (to === '/progress') return under('/progress', '/compare');
     return to === '/review' ? under('/review', '/observe') : under(to);
   };

@@ -2,9 +2,8 @@
 import type { Dog } from '../event.ts';
 import type { ExamPlan } from '../exam/exam.ts';
 import { type Library, takesOf } from '../library.ts';
-import { nameOf } from '../named.ts';
 import { areaOf, BODY_AREAS, type BodyArea, criterionS, type Plan, type Step } from '../plan.ts';
-import type { Day } from '../progress/day.ts';
+import { type Day, dayOf } from '../progress/day.ts';
 import type { SessionDigest } from '../progress/digest.ts';
 import { settingsOf } from '../settings.ts';
 import { treatBudget } from '../treats.ts';
@@ -20,7 +19,8 @@ export interface Card {
   readonly practised: { readonly sessions: number; readonly firstDay: Day; readonly lastDay: Day } | null;
   /** What the dog does to be handled; of the plans that were practised, or of all when none was. */
   readonly positions: readonly string[];
-  readonly handler: string;
+  /** Null: nobody gave a name. */
+  readonly handler: string | null;
   /** What this handler says for each word; empty: it was never taught. */
   readonly words: Readonly<Record<SpokenWord, readonly string[]>>;
   readonly kept: Listed;
@@ -62,7 +62,8 @@ export function cardOf({ dog, library, digests, exams, today }: CardInput): Card
   const { handler } = settingsOf(library);
   return {
     ...{ dog, today, practised: practisedIn(own), positions: positionsOf(plans, own) },
-    ...{ handler: nameOf(library.handlers, handler), words: wordsOf(library, handler) },
+    handler: library.handlers.find(({ id }) => id === handler)?.name ?? null,
+    words: wordsOf(library, handler),
     kept: condense(lines.filter(isKept), 'kept'),
     notYet: condense(
       lines.filter((line) => !isKept(line)),
@@ -138,10 +139,10 @@ function neverTried(ladders: readonly Ladder[], lines: readonly CardLine[]): rea
 }
 
 function examHeld(exams: readonly SessionDigest[], dogId: string, planned: readonly ExamPlan[]): ExamHeld | null {
-  const last = exams
-    .filter((exam) => exam.dogId === dogId)
-    .toSorted((a, b) => a.atMs - b.atMs)
-    .at(-1);
+  const dateOf = (id: string) => planned.find((exam) => exam.id === id)?.date;
+  // Before its day it was a rehearsal.
+  const held = exams.filter((exam) => exam.dogId === dogId && exam.day >= dayOf(dateOf(exam.planId) ?? exam.startedAt));
+  const last = held.toSorted((a, b) => a.atMs - b.atMs).at(-1);
   if (!last) return null;
   const titles = (isTold: (step: SessionDigest['steps'][number]) => boolean) =>
     last.steps.filter(isTold).map(({ title }) => title);

@@ -18,11 +18,10 @@ export interface CardLine {
   readonly evidence: Evidence;
 }
 
-/** What fits a page of A4 and of Letter with every text at its longest (tried: tests/e2e/card.e2e.test.ts). */
-export const MOST_LINES = { kept: 9, 'not-yet': 5 } as const;
+/** What fits a page of A4 and of Letter, in either language, with every text at its longest (tried: tests/e2e/card.e2e.test.ts). */
+export const MOST_LINES = { kept: 6, 'not-yet': 3 } as const;
 /** Of each text of the dog's, on paper. */
 export const MOST_LETTERS = 150;
-const MOST_TITLE = 52;
 
 export interface Listed {
   /** As on the ladders, the hardest last. */
@@ -46,9 +45,17 @@ function hardestInTurn(all: readonly CardLine[]): readonly CardLine[] {
   return Array.from({ length: longest }, (_, nth) => heaps.flatMap((heap) => heap.slice(nth, nth + 1))).flat();
 }
 
-/** How much stands on the page: with little to say it is set larger. */
-export function sizeFor(lines: number, letters: number): 'large' | 'small' {
-  return lines <= 7 && letters <= 320 ? 'large' : 'small';
+export type PaperSize = 'large' | 'medium' | 'small';
+
+/** Up to so many lines and letters of the dog's texts the page is set so large (tried as above). */
+const ROOM = { large: { lines: 3, letters: 150 }, medium: { lines: 8, letters: 500 } } as const;
+
+/** With little to say the page is set larger: it is read standing. */
+export function sizeFor(lines: number, letters: number): PaperSize {
+  const fits = ({ lines: mostLines, letters: mostLetters }: { readonly lines: number; readonly letters: number }) =>
+    lines <= mostLines && letters <= mostLetters;
+  if (fits(ROOM.large)) return 'large';
+  return fits(ROOM.medium) ? 'medium' : 'small';
 }
 
 /** The text as paper has room for it; `isCut`: there is more of it in the app. */
@@ -59,5 +66,3 @@ export function forPaper(text: string, most: number = MOST_LETTERS): { readonly 
   const atWord = room.lastIndexOf(' ');
   return { text: `${(atWord > most / 2 ? room.slice(0, atWord) : room).trimEnd()}…`, isCut: true };
 }
-
-export const shortTitle = (title: string): string => forPaper(title, MOST_TITLE).text;

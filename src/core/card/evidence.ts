@@ -1,7 +1,8 @@
 /** Says what is known of one step: the counts of its latest sessions, on how many days, where and when, and whether it is kept for good. */
 import type { Day } from '../progress/day.ts';
 import type { SessionDigest } from '../progress/digest.ts';
-import { type Standing, standingOf, type Visit } from '../progress/mastery.ts';
+import { groupBy } from '../progress/group.ts';
+import { type Standing, standingOf, type Visit, verdictOf } from '../progress/mastery.ts';
 
 /**
  * Counted are always the latest three sessions with a trial on the step: as many as keeping for good asks for. A fixed number, so that
@@ -16,8 +17,10 @@ export interface Evidence {
   readonly sessions: number;
   readonly days: number;
   readonly lastDay: Day;
-  /** Every place where it was ever tried, the most used first. */
-  readonly places: readonly string[];
+  /** Where the latest session that can tell was at 9 in 10, the most used place first. */
+  readonly keptIn: readonly string[];
+  /** Every other place where it was tried. */
+  readonly triedIn: readonly string[];
   readonly standing: Exclude<Standing, { readonly kind: 'never' }>;
 }
 
@@ -34,7 +37,7 @@ export function evidenceOf(digests: readonly SessionDigest[], planId: string, st
     sessions: latest.length,
     days: new Set(latest.map(({ day }) => day)).size,
     lastDay: last.day,
-    places: placesOf(visits),
+    ...placesOf(visits),
     standing,
   };
 }
@@ -50,8 +53,12 @@ function visitsTo(digests: readonly SessionDigest[], planId: string, stepId: str
   );
 }
 
-function placesOf(visits: readonly Visit[]): readonly string[] {
-  const counts = new Map<string, number>();
-  for (const { place } of visits) counts.set(place, (counts.get(place) ?? 0) + 1);
-  return [...counts].toSorted(([, a], [, b]) => b - a).map(([place]) => place);
+function placesOf(visits: readonly Visit[]): Pick<Evidence, 'keptIn' | 'triedIn'> {
+  const places = [...groupBy(visits, ({ place }) => place)].toSorted(([, a], [, b]) => b.length - a.length);
+  const isMet = (there: readonly Visit[]) => {
+    const telling = there.findLast((visit) => verdictOf(visit) !== 'too-few');
+    return telling !== undefined && verdictOf(telling) === 'met';
+  };
+  const names = (met: boolean) => places.filter(([, there]) => isMet(there) === met).map(([place]) => place);
+  return { keptIn: names(true), triedIn: names(false) };
 }

@@ -24,7 +24,7 @@ export interface Visit {
 }
 
 /** In whole numbers. Fewer than five trials at 9 in 10 prove nothing, but a lift among them is a lift. */
-function verdictOf({ kept, of }: Visit): 'met' | 'not-met' | 'too-few' {
+export function verdictOf({ kept, of }: Pick<Visit, 'kept' | 'of'>): 'met' | 'not-met' | 'too-few' {
   if (10 * kept < 9 * of) return 'not-met';
   return of < FEWEST_FOR_INTERVAL ? 'too-few' : 'met';
 }

@@ -4,7 +4,7 @@ import { Link, useLocation } from 'wouter';
 import type { Dog } from '../../core/event.ts';
 import { t } from '../../core/language.ts';
 import { useApp, useIntents } from '../app-context.tsx';
-import { CareFields } from './care-fields.tsx';
+import { CardFields, CareFields } from './care-fields.tsx';
 import css from './dogs.module.css';
 import { readDog } from './read-dog.ts';
 import { Estimate, TreatFields } from './treats.tsx';
@@ -21,9 +21,25 @@ export function DogScreen({ dogId }: { dogId: string }) {
   return (
     <div className="stack wide">
       <h1>{dog.name}</h1>
+      <ForExaminer dog={dog} />
       <DogForm key={dog.id} dog={dog} />
       <PutAway dog={dog} />
     </div>
+  );
+}
+
+/** What the dog's page leads to, for the veterinarian or the groomer. */
+function ForExaminer({ dog }: { dog: Dog }) {
+  const id = encodeURIComponent(dog.id);
+  return (
+    <nav className="row" aria-label={t('For an examination')}>
+      <Link href={`/card/${id}`} className="button">
+        {t('Card for the examiner')}
+      </Link>
+      <Link href={`/exam/${id}`} className="button">
+        {t('Plan an examination')}
+      </Link>
+    </nav>
   );
 }
 
@@ -59,6 +75,7 @@ function DogForm({ dog }: { dog: Dog }) {
         <h2>{t('Worth knowing')}</h2>
         <div className={css.fields}>
           <CareFields dog={dog} />
+          <CardFields dog={dog} />
           <label>
             {t('Anything else')}
             <textarea name="notes" rows={2} maxLength={2000} defaultValue={dog.notes} />

@@ -132,9 +132,17 @@ function DogPlans({ dog }: { dog: Dog }) {
           {t('Choose a plan for {dog}', { dog: dog.name })}
         </Link>
       ) : null}
-      <Link href={`/dogs/${encodeURIComponent(dog.id)}`} className={css.about}>
-        {t('About {dog}: notes and treats', { dog: dog.name })}
-      </Link>
+      <div className={css.links}>
+        <Link href={`/dogs/${encodeURIComponent(dog.id)}`} className={css.about}>
+          {t('About {dog}: notes and treats', { dog: dog.name })}
+        </Link>
+        <Link href={`/card/${encodeURIComponent(dog.id)}`} className={css.about}>
+          {t('Card for the examiner')}
+        </Link>
+        <Link href={`/exam/${encodeURIComponent(dog.id)}`} className={css.about}>
+          {t('Plan an examination')}
+        </Link>
+      </div>
     </section>
   );
 }

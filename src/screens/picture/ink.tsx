@@ -106,7 +106,7 @@ export function Names({ levels }: { levels: readonly Level[] }) {
 }
 
 /** Kept leans one way, lifted the other. The same in every picture of a page, so one name is enough. */
-function Hatching() {
+export function Hatching() {
   return (
     <defs>
       <pattern id="hatch-kept" width="4" height="4" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">

@@ -1,5 +1,5 @@
 /** The practice screen, read from two metres: the seconds, the tread, what was heard, what the engine says. */
-import { useCallback, useEffect } from 'react';
+import { lazy, useCallback, useEffect } from 'react';
 import { Link, useLocation } from 'wouter';
 import { stepOf } from '../../core/criterion.ts';
 import type { SessionState } from '../../core/fold.ts';
@@ -17,6 +17,9 @@ import { Tally } from './tally.tsx';
 import { Tread } from './tread.tsx';
 import { useClock, useUnsure } from './use-clock.ts';
 
+// Seldom needed: fetched when it is.
+const Examining = lazy(() => import('../exam/during.tsx').then(({ Examining: screen }) => ({ default: screen })));
+
 export function Practice() {
   const live = useApp((state) => state.live);
   const [, go] = useLocation();
@@ -26,6 +29,7 @@ export function Practice() {
     if (ended) go(`/review/${encodeURIComponent(session)}`);
   }, [ended, session, go]);
   if (!live) return <NothingLive />;
+  if (live.start.kind === 'exam') return <Examining live={live} />;
   return (
     <div className={css.practice}>
       <Flash />

@@ -8,6 +8,7 @@ import type { NextStart } from '../../core/next-start.ts';
 import { callsInOrder, type PlacedCall } from '../../core/placed-calls.ts';
 import { type Summary, summarize } from '../../core/summary.ts';
 import type { Seconds } from '../../core/units.ts';
+import { AfterExam } from '../exam/after.tsx';
 import { Key } from '../picture/key.tsx';
 import { Stairs } from '../picture/stairs.tsx';
 import { StairsTable } from '../picture/table.tsx';
@@ -55,7 +56,11 @@ export function Review({ state, next, correcting, learned, onPractise, onDone }:
         <Session state={shown} after={after} {...(correcting && !asHeard && { correcting })} />
       )}
       {correcting ? <SessionNote correcting={correcting} /> : null}
-      <Next {...going} mayHurt={asksForVeterinarian(shown)} />
+      {state.start.kind === 'exam' ? (
+        <AfterExam state={shown} {...(onDone && { onDone })} />
+      ) : (
+        <Next {...going} mayHurt={asksForVeterinarian(shown)} />
+      )}
     </article>
   );
 }

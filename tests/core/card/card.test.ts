@@ -40,8 +40,16 @@ describe('a line of the card', () => {
       of(4, 'hold-5', 10, 10, 'car'),
     ]);
     expect(kept.lines).toMatchObject([
-      { stepId: 'hold-5', evidence: { kept: 28, of: 30, sessions: 3, days: 3, lastDay: 4, places: ['kitchen', 'car'] } },
+      {
+        stepId: 'hold-5',
+        evidence: { kept: 28, of: 30, sessions: 3, days: 3, lastDay: 4, keptIn: ['kitchen', 'car'], triedIn: [] },
+      },
     ]);
+  });
+
+  test('names a place as kept only while its latest session there that can tell was at 9 in 10', () => {
+    const { notYet } = card([of(1, 'hold-5', 9, 10), of(2, 'hold-5', 5, 10, 'park'), of(3, 'hold-5', 4, 4, 'car')]);
+    expect(notYet.lines[0]?.evidence).toMatchObject({ keptIn: ['kitchen'], triedIn: ['park', 'car'] });
   });
 
   test('stands under “not yet” until the step is kept for good', () => {
@@ -97,9 +105,11 @@ test('the latest examination is told as it went: done, not done, and what was ne
     },
   );
   const items = ['ear', 'paw', 'eye'].map((id) => ({ id, area: 'ears' as const, what: id, forS: 1 }));
-  const exams = [{ id: 'e', dogId: DEMO_DOG.id, date: '2026-03-01', place: '', items }];
+  const exams = [{ id: 'e', dogId: DEMO_DOG.id, date: '1970-01-10', place: '', items }];
   const told = card([], { exams: [exam], library: { ...LIBRARY, exams } });
   expect(told.exam).toEqual({ day: 9, done: ['look'], lifted: ['lift'], of: 3 });
+  const before = [{ ...exam, day: 8 }];
+  expect(card([], { exams: before, library: { ...LIBRARY, exams } }).exam, 'before its day it was a rehearsal').toBeNull();
   expect(told.practised, 'an examination is no training').toBeNull();
 });
 
@@ -126,14 +136,14 @@ const long = (steps: readonly number[], kept = 10) =>
   );
 const ALL = Array.from({ length: 40 }, (_, n) => n);
 
-test('forty steps become nine lines: the hardest of every place in turn, the others by their number', () => {
+test('forty steps become six lines: the hardest of every place in turn, the others by their number', () => {
   const { kept } = card(long(ALL), { library: { ...LIBRARY, plans: [LONG] } });
-  expect(kept.lines.map(({ stepId }) => stepId)).toEqual(['s7', 's8', 's9', 's18', 's19', 's28', 's29', 's38', 's39']);
+  expect(kept.lines.map(({ stepId }) => stepId)).toEqual(['s8', 's9', 's18', 's19', 's29', 's39']);
   expect(kept.more).toEqual([
     { area: 'ears', n: 8 },
-    { area: 'eyes', n: 8 },
-    { area: 'mouth', n: 8 },
-    { area: 'paws', n: 7 },
+    { area: 'eyes', n: 9 },
+    { area: 'mouth', n: 9 },
+    { area: 'paws', n: 8 },
   ]);
 });
 
@@ -177,5 +187,12 @@ describe('a text on paper', () => {
 });
 
 test('a card with little on it is set larger', () => {
-  expect([sizeFor(0, 0), sizeFor(7, 320), sizeFor(8, 0), sizeFor(0, 321)]).toEqual(['large', 'large', 'small', 'small']);
+  expect([sizeFor(0, 0), sizeFor(3, 150), sizeFor(4, 0), sizeFor(0, 151), sizeFor(8, 500)]).toEqual([
+    'large',
+    'large',
+    'medium',
+    'medium',
+    'medium',
+  ]);
+  expect([sizeFor(9, 0), sizeFor(0, 501)]).toEqual(['small', 'small']);
 });

@@ -22,7 +22,7 @@ describe('something to be done is', () => {
   test('ready when it is kept for good, as long as is asked for, lately; with its counts and places', () =>
     expect(judge(GOOD)).toMatchObject({
       kind: 'ready',
-      evidence: { kept: 28, of: 30, sessions: 3, days: 3, lastDay: 3, places: ['kitchen', 'car'] },
+      evidence: { kept: 28, of: 30, sessions: 3, days: 3, lastDay: 3, keptIn: ['kitchen', 'car'], triedIn: [] },
     }));
 
   test('nearly there when one place is missing', () =>

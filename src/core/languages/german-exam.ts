@@ -62,7 +62,6 @@ export const GERMAN_EXAM = {
     'Was trotz eines Neins sein muss, und wie, entscheidet die Tierarztpraxis.',
   'Kept for good: 9 in 10 in three sessions running, on two days at least, in two places. Counted are the latest three sessions of each step; half steps and warm-ups are left out. Of every place of the body the hardest steps are named first. This card tells what was practised and promises nothing of today.':
     'Bleibend gehalten: 9 von 10 in drei Einheiten hintereinander, an mindestens zwei Tagen, an zwei Orten. Gezählt sind die letzten drei Einheiten jeder Stufe, ohne halbe Stufen und Aufwärmen. Von jeder Körperstelle stehen die schwersten Stufen zuerst. Diese Karte sagt, was geübt wurde, und verspricht nichts für heute.',
-  Print: 'Drucken',
   'Sessions that cannot be read and are not counted here: {n}.':
     'Einheiten, die sich nicht lesen lassen und hier nicht zählen: {n}.',
   'Fill in': 'Ausfüllen',

@@ -206,6 +206,7 @@ test('a plan that is not on this device says so and offers a new one', async () 
   expect(screen.getByRole('link', { name: 'Make a plan' })).toBeTruthy();
 });
 
+// A whole ladder takes axe a second, and six on a machine that does much else.
 test.each(['demo-plan', 'new', 'nowhere'])('axe finds nothing on the plan "%s", a step open', async (planId) => {
   await show(DEMO_PLAN, planId);
   if (planId === 'demo-plan') open('Rest a hand on the paw 2 s');
@@ -240,4 +241,4 @@ test('what is typed in one field stays while a refused change and a move of the 
   press('Prepare no half');
   press('Move down');
   expect(screen.getByLabelText<HTMLInputElement>('What the hand does').value).toBe('the palm rests, no weight');
-});
+}, 20_000);

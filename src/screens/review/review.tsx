@@ -3,12 +3,13 @@ import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { changedReps, hearingsAfter } from '../../core/correct.ts';
 import type { Correction } from '../../core/correction.ts';
 import type { Rep, SessionState } from '../../core/fold.ts';
-import { localeSpoken, t } from '../../core/language.ts';
+import { t } from '../../core/language.ts';
 import type { NextStart } from '../../core/next-start.ts';
 import { callsInOrder, type PlacedCall } from '../../core/placed-calls.ts';
 import { type Summary, summarize } from '../../core/summary.ts';
 import type { Seconds } from '../../core/units.ts';
 import { AfterExam } from '../exam/after.tsx';
+import { sayWhenInFull } from '../parts/when.ts';
 import { Key } from '../picture/key.tsx';
 import { Stairs } from '../picture/stairs.tsx';
 import { StairsTable } from '../picture/table.tsx';
@@ -95,7 +96,7 @@ function Head({ state: { start, startedAt } }: { state: SessionState }) {
         {title}
       </h1>
       <p className="soft small">
-        <time dateTime={startedAt}>{sayDate(startedAt)}</time>
+        <time dateTime={startedAt}>{sayWhenInFull(startedAt)}</time>
         {start.place ? `, ${start.place}` : ''}
       </p>
     </header>
@@ -245,13 +246,4 @@ function Table({ state: { reps }, calls, pickedRep, putRight }: TableProps) {
       </details>
     </div>
   );
-}
-
-/** The wall clock where the session was held, wherever it is read: the offset is cut off, not applied. */
-function sayDate(iso: string): string {
-  const format = new Intl.DateTimeFormat(localeSpoken(), {
-    ...{ weekday: 'long', day: 'numeric', month: 'long', year: 'numeric', hour: '2-digit', minute: '2-digit' },
-    timeZone: 'UTC',
-  });
-  return format.format(new Date(`${iso.slice(0, 19)}Z`));
 }

@@ -55,8 +55,17 @@ export function pieces(message: Message): readonly (string | { readonly hole: st
 export const written = (value: number): string => plain().format(value);
 
 function show(value: string | number | undefined): string {
-  return typeof value === 'number' ? written(value) : (value ?? '');
+  return typeof value === 'number' ? written(value) : isolated(value ?? '');
 }
+
+/** Letters of scripts that run from right to left: Hebrew, Arabic and their kin (the blocks of Unicode, R). */
+const RIGHT_TO_LEFT = /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufeff]/;
+
+/**
+ * A name in such a script keeps its own order and disturbs none beside it: between a first-strong isolate and its end (UAX 9, R).
+ * A language that itself runs so would have to set apart everything that is put into its sentences.
+ */
+const isolated = (value: string): string => (RIGHT_TO_LEFT.test(value) ? `\u2068${value}\u2069` : value);
 
 /** "1.5" in English, "1,5" in German; always so many decimals. */
 export function fixed(value: number, decimals: number): string {

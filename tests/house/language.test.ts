@@ -56,6 +56,13 @@ describe('what is said', () => {
     expect(fixed(1.5, 1)).toBe('1,5');
   });
 
+  test('sets a name that runs from right to left apart, so that the number after it stays after it', () => {
+    const hebrew = '\u05db\u05dc\u05d1';
+    expect(t('A note on rep {n}', { n: 3 })).toBe('A note on rep 3');
+    expect(t('{title}, as a table', { title: 'Lie flat' })).toBe('Lie flat, as a table');
+    expect(t('{title}, as a table', { title: hebrew })).toBe(`\u2068${hebrew}\u2069, as a table`);
+  });
+
   test('comes nearest to what the browser wishes', () => {
     expect(nearestLanguage(['de-CH', 'en'])).toBe('de');
     expect(nearestLanguage(['fr', 'de'])).toBe('de');

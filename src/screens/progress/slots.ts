@@ -61,7 +61,7 @@ function labelled(points: readonly Point[], marked: readonly { xPx: number; chan
   const begin: Change[] = [{ kind: 'step', to: first.under.step }];
   if (first.under.place) begin.push({ kind: 'place', to: first.under.place });
   return [{ xPx: 0, changes: begin }, ...marked].map(({ xPx, changes }) => ({
-    ...{ xPx, row: null, side: 'after' as const, label: shorten(sayChanges(changes)) },
+    ...{ xPx, row: null, side: 'after' as const, label: sayChanges(changes) },
     isGap: changes.some(({ kind }) => kind === 'gap'),
   }));
 }
@@ -73,21 +73,27 @@ function shorten(label: string): string {
 const lengthPx = (label: string): number => 5 + LETTER_PX * label.length;
 
 /**
- * The newest first, each into the highest row that is free there: what stands now matters most. One that would reach beyond the
- * picture stands before its line instead: room for it would push sessions out of sight.
+ * The newest first, each into the highest row that is free there: what stands now matters most. A long name is cut only where it
+ * would not fit whole, and then the table and the session itself say it.
  */
 function placeLabels(lines: readonly PhaseLine[], widthPx: number): readonly PhaseLine[] {
   const freeToPx = Array.from({ length: LABEL_ROWS }, () => widthPx);
   const placed = lines.toReversed().map((line): PhaseLine => {
-    const longPx = lengthPx(line.label);
-    const side = line.xPx + longPx > widthPx ? 'before' : 'after';
-    const fromPx = side === 'after' ? line.xPx : Math.max(0, line.xPx - longPx);
-    const row = freeToPx.findIndex((px) => fromPx + longPx <= px);
-    if (row < 0) return line;
-    freeToPx[row] = fromPx - 4;
-    return { ...line, row, side };
+    const place = placeFor(line, line.label, freeToPx, widthPx) ?? placeFor(line, shorten(line.label), freeToPx, widthPx);
+    if (!place) return line;
+    freeToPx[place.row] = place.fromPx - 4;
+    return { ...line, label: place.label, row: place.row, side: place.side };
   });
   return placed.reverse();
+}
+
+/** One that would reach beyond the picture stands before its line instead: room for it would push sessions out of sight. */
+function placeFor({ xPx }: PhaseLine, label: string, freeToPx: readonly number[], widthPx: number) {
+  const longPx = lengthPx(label);
+  const side = xPx + longPx > widthPx ? ('before' as const) : ('after' as const);
+  const fromPx = side === 'after' ? xPx : xPx - longPx;
+  const row = freeToPx.findIndex((px) => fromPx >= 0 && fromPx + longPx <= px);
+  return row < 0 ? null : { label, side, fromPx, row };
 }
 
 function datesOf(points: readonly Point[], xPx: readonly number[]): Slots['dates'] {

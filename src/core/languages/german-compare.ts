@@ -61,8 +61,8 @@ export const GERMAN_COMPARE = {
 
   // The chart and its table.
   'too few trials': 'zu wenige Versuche',
-  'none kept, A more': 'keine gehalten, A mehr',
-  'all kept, B more': 'alle gehalten, B mehr',
+  'none kept, A more': 'keine; A mehr',
+  'all kept, B more': 'alle; B mehr',
   'A kept': 'A gehalten',
   'A trials': 'A Versuche',
   'B kept': 'B gehalten',

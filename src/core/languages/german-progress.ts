@@ -45,6 +45,7 @@ export const GERMAN_PROGRESS = {
   'Session {n}, {day}, {where}. {counts}; mostly {step}.': 'Einheit {n}, {day}, {where}. {counts}; meist {step}.',
   'New here: {changes}.': 'Neu hier: {changes}.',
   'week of {day}': 'Woche vom {day}',
+  'week of {day}#in a chart, short': 'ab {day}',
   'not reached': 'nicht erreicht',
   'not reached, at least {lower}': 'nicht erreicht, mindestens {lower}',
   'No week here has five holds yet.': 'Noch keine Woche hier, in der fünfmal gehalten wurde.',
@@ -131,7 +132,7 @@ export const GERMAN_PROGRESS = {
   // The charts.
   none: 'keine',
   half: 'Hälfte',
-  '9 in 10': '9 von 10',
+  '9 in 10': '9/10',
   all: 'alle',
   'Kept, session by session': 'Gehalten, Einheit für Einheit',
   'A dot is a session, its line the range that such counts fit (95 %). An open dot has fewer than 5 trials. Lines never cross a change or 14 days without practice.':

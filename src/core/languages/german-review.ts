@@ -168,6 +168,8 @@ export const GERMAN_REVIEW = {
   'The session as bars on stairs': 'Die Einheit als Balken auf Stufen',
   'What it rests on': 'Worauf das beruht',
   'The same as a table, {rows}': 'Dasselbe als Tabelle, {rows}',
+  'The session, as a table': 'Die Einheit als Tabelle',
+  'There is more to the side: slide it, or scroll.': 'Zur Seite geht es weiter: schieben oder rollen.',
   '1 rep': '1 Wiederholung',
   '{n} reps': '{n} Wiederholungen',
 

@@ -2,8 +2,8 @@
 
 import { GERMAN_COMPARE } from './german-compare.ts';
 import { GERMAN_CORE } from './german-core.ts';
-import { GERMAN_DESK } from './german-desk.ts';
 import { GERMAN_DEMO } from './german-demo.ts';
+import { GERMAN_DESK } from './german-desk.ts';
 import { GERMAN_DOGS } from './german-dogs.ts';
 import { GERMAN_EXAM } from './german-exam.ts';
 import { GERMAN_HANDOVER } from './german-handover.ts';

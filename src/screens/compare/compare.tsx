@@ -166,6 +166,7 @@ function Pair({ pair: [a, b], ladder }: { pair: readonly [Heap, Heap]; ladder: r
           axis={<BesideAxis rows={rows} />}
           plot={<BesidePlot rows={rows} walk={walk} />}
           widthPx={BESIDE_PX.width}
+          from="start"
           paper={{ plot: <BesidePlot rows={rows} />, widthPx: BESIDE_PX.width }}
           heightPx={besideHeightPx(rows.length)}
           told={told ? `${told.title}. ${sayBeside(told)}` : null}

@@ -2,6 +2,7 @@
 import { t } from '../../core/language.ts';
 import type { Comparison } from '../../core/observe/compare.ts';
 import type { Seconds } from '../../core/units.ts';
+import { Wide } from '../parts/sideways.tsx';
 import { wordName } from '../parts/word-names.ts';
 import css from './observe.module.css';
 import { measures, sayDifference, sayFinding, sayIntervals, sayOutcomes, sayPlace } from './say.ts';
@@ -61,8 +62,7 @@ function Differences({ comparison: { disagreements }, onJump }: AgreementProps) 
 function Table({ comparison: { byWord, all } }: { comparison: Comparison }) {
   if (!all) return null;
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: on a phone the table is wider than the screen, and keys must move it
-    <section className={css.wrap} aria-label={t('Measures of agreement')} tabIndex={0}>
+    <Wide className={css.wrap} label={t('Measures of agreement')}>
       <table>
         <thead>
           <tr>
@@ -87,6 +87,6 @@ function Table({ comparison: { byWord, all } }: { comparison: Comparison }) {
           ))}
         </tbody>
       </table>
-    </section>
+    </Wide>
   );
 }

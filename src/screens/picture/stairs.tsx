@@ -1,11 +1,12 @@
 /** The one picture, bars on stairs: whole and walkable in the review, the last few bars in practice, a thumbnail in a list. */
-import { type KeyboardEvent, type ReactNode, useLayoutEffect, useRef, useState } from 'react';
+import { type KeyboardEvent, type ReactNode, type RefObject, useLayoutEffect, useState } from 'react';
 import type { Rep } from '../../core/fold.ts';
 import { t } from '../../core/language.ts';
 import type { PlacedCall } from '../../core/placed-calls.ts';
 import type { Step } from '../../core/plan.ts';
 import { callWords } from '../../core/sentences.ts';
 import { sayPicture, sayRep } from '../../core/summary.ts';
+import { MoreToTheSide, useSideways } from '../parts/sideways.tsx';
 import { Drawing, Guides, inOrder, Names, type Wraps, withRing } from './ink.tsx';
 import { type Bar, FLAG_PX, type Flag, type StairsInput, type StairsLayout } from './layout.ts';
 import { Paper } from './paper.tsx';
@@ -62,18 +63,20 @@ function SmallStairs(props: StairsProps & { variant: 'strip' | 'thumbnail' }) {
 
 function FullStairs(props: StairsProps) {
   const layout = layoutFull(inputOf(props));
-  const box = useNewestInView(layout.widthPx, props.from ?? 'newest');
+  const sideways = useSideways();
+  useNewestInView(sideways.box, layout.widthPx, props.from ?? 'newest');
   return (
     <div className={css.picture}>
       <div className={css.screen}>
         <Behind layout={layout} />
-        <div className={css.scroll} ref={box}>
+        <div className={`${css.scroll} ${sideways.fades}`} {...sideways.props}>
           {props.onPick ? <Walkable {...props} layout={layout} onPick={props.onPick} /> : <Still {...props} layout={layout} />}
         </div>
         <svg className={css.names} {...sizeOf({ ...layout, widthPx: WIDER_THAN_ANY_BOX_PX })} aria-hidden="true">
           <Names levels={layout.levels} />
         </svg>
       </div>
+      {sideways.isWide ? <MoreToTheSide /> : null}
       <Paper layout={layoutFull(inputOf(props), Number.POSITIVE_INFINITY)} putRight={props.putRight} />
     </div>
   );
@@ -91,13 +94,11 @@ function Behind({ layout }: { layout: StairsLayout }) {
 /** What stays in place while bars are scrolled is drawn this wide and cut off by the box. */
 const WIDER_THAN_ANY_BOX_PX = 2400;
 
-function useNewestInView(widthPx: number, from: 'start' | 'newest') {
-  const box = useRef<HTMLDivElement>(null);
+function useNewestInView(box: RefObject<HTMLElement | null>, widthPx: number, from: 'start' | 'newest'): void {
   // biome-ignore lint/correctness/useExhaustiveDependencies: a wider picture has something newer to show.
   useLayoutEffect(() => {
     if (box.current && from === 'newest') box.current.scrollLeft = box.current.scrollWidth;
   }, [widthPx, from]);
-  return box;
 }
 
 /** In rem: the picture grows with the text. 16 px is what a rem is before anybody changes it. */

@@ -3,6 +3,7 @@ import { fixed, t } from '../../core/language.ts';
 import { CHOICES, type Evidence, evidenceFor, nameRule, ruleKey, type SessionRule, sameRule } from '../../core/rule.ts';
 import { percentileRank } from '../../core/statistics/percentile.ts';
 import type { Share } from '../../core/units.ts';
+import { Wide } from '../parts/sideways.tsx';
 import css from './plan.module.css';
 import { type KindFigures, type RuleFigures, speedOf } from './rule-figures.ts';
 import { mean, TOO_MANY } from './rule-words.ts';
@@ -25,31 +26,33 @@ const hundred = (chance: number): number => Math.round(100 * chance);
 
 function KindTable({ title, figures }: { title: string; figures: KindFigures }) {
   return (
-    <table className={css.table}>
-      <caption>{t('{title}: raised, of 100 visits', { title })}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{t('truly kept')}</th>
-          <th scope="col">{t('in 10 trials')}</th>
-          <th scope="col">{t('in 20')}</th>
-          <th scope="col">{t('ever')}</th>
-          <th scope="col">{t('trials to raise')}</th>
-          <th scope="col">{t('to return')}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {figures.rows.map(({ p, raised, trialsToRaise, trialsToReturn }) => (
-          <tr key={p}>
-            <th scope="row">{t('{n} of 10', { n: +(10 * p).toFixed(1) })}</th>
-            <td>{hundred(raised['10'])}</td>
-            <td>{hundred(raised['20'])}</td>
-            <td>{hundred(raised.all)}</td>
-            <td>{mean(trialsToRaise)}</td>
-            <td>{mean(trialsToReturn)}</td>
+    <Wide label={t('{title}, as a table', { title })}>
+      <table className={css.table}>
+        <caption>{t('{title}: raised, of 100 visits', { title })}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{t('truly kept')}</th>
+            <th scope="col">{t('in 10 trials')}</th>
+            <th scope="col">{t('in 20')}</th>
+            <th scope="col">{t('ever')}</th>
+            <th scope="col">{t('trials to raise')}</th>
+            <th scope="col">{t('to return')}</th>
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {figures.rows.map(({ p, raised, trialsToRaise, trialsToReturn }) => (
+            <tr key={p}>
+              <th scope="row">{t('{n} of 10', { n: +(10 * p).toFixed(1) })}</th>
+              <td>{hundred(raised['10'])}</td>
+              <td>{hundred(raised['20'])}</td>
+              <td>{hundred(raised.all)}</td>
+              <td>{mean(trialsToRaise)}</td>
+              <td>{mean(trialsToReturn)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </Wide>
   );
 }
 
@@ -58,23 +61,25 @@ export function SideBySide({ rule }: { rule: SessionRule }) {
   const known = CHOICES.some((choice) => sameRule(choice, rule));
   return (
     <div className={css.wide}>
-      <table className={css.table}>
-        <caption>{t('The rules side by side')}</caption>
-        <thead>
-          <tr>
-            <th scope="col">{t('rule')}</th>
-            <th scope="col">{t('raised at 7 of 10')}</th>
-            <th scope="col">{t('at 9 of 10')}</th>
-            <th scope="col">{t('lifts a dog')}</th>
-            <th scope="col">{t('early raises')}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {(known ? CHOICES : [...CHOICES, rule]).map((each) => (
-            <RuleLine key={ruleKey(each)} rule={each} isChosen={sameRule(each, rule)} />
-          ))}
-        </tbody>
-      </table>
+      <Wide label={t('The rules side by side')}>
+        <table className={css.table}>
+          <caption>{t('The rules side by side')}</caption>
+          <thead>
+            <tr>
+              <th scope="col">{t('rule')}</th>
+              <th scope="col">{t('raised at 7 of 10')}</th>
+              <th scope="col">{t('at 9 of 10')}</th>
+              <th scope="col">{t('lifts a dog')}</th>
+              <th scope="col">{t('early raises')}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {(known ? CHOICES : [...CHOICES, rule]).map((each) => (
+              <RuleLine key={ruleKey(each)} rule={each} isChosen={sameRule(each, rule)} />
+            ))}
+          </tbody>
+        </table>
+      </Wide>
       <p className="soft small">
         {t(
           'Raised: of 100 visits to a handling step by a dog that truly keeps so many, exact. Lifts up to the goal, and raises of 100 that came too early: on 2000 invented dogs trained by this app; they rank rules and say nothing about yours.',

@@ -2,6 +2,7 @@
 import { type ReactNode, type RefObject, useDeferredValue, useLayoutEffect, useRef, useState } from 'react';
 import { flushSync } from 'react-dom';
 import { t } from '../../core/language.ts';
+import { MoreToTheSide, useSideways } from '../parts/sideways.tsx';
 import css from './chart.module.css';
 import { SaveChart } from './save-chart.tsx';
 import { SheetTable } from './sheet-table.tsx';
@@ -25,6 +26,8 @@ export interface ChartProps {
   /** On the screen, where points can be picked. */
   readonly plot: ReactNode;
   readonly widthPx: number;
+  /** What a plot wider than its box shows first; left out: the newest. */
+  readonly from?: 'start' | 'newest';
   /** In a file: whole. */
   readonly paper: Sheeted;
   /** Printed: in rows like written music, because a page cannot be scrolled. Left out: as in a file. */
@@ -38,7 +41,8 @@ export interface ChartProps {
 
 export function Chart(props: ChartProps) {
   const { title, finding, reading, axis, plot, widthPx, heightPx, told, sheet, children } = props;
-  const box = useNewestInView(widthPx);
+  const sideways = useSideways();
+  useNewestInView(sideways.box, widthPx, props.from ?? 'newest');
   const { paper, wanted, drawn } = usePaper();
   return (
     <section className={css.chart} aria-label={title}>
@@ -49,13 +53,14 @@ export function Chart(props: ChartProps) {
         <svg className={css.axis} {...sizeOf(AXIS_PX, heightPx)} aria-hidden="true">
           {axis}
         </svg>
-        <div className={css.scroll} ref={box}>
+        <div className={`${css.scroll} ${sideways.fades}`} {...sideways.props}>
           {/* biome-ignore lint/a11y/useSemanticElements: a picture is no fieldset. */}
           <svg className={css.plot} role="group" aria-label={`${title}. ${finding}`} {...sizeOf(widthPx, heightPx)}>
             {plot}
           </svg>
         </div>
       </div>
+      {sideways.isWide ? <MoreToTheSide /> : null}
       <PaperChart {...props} box={paper} wanted={wanted} />
       <p className="soft small">{reading}</p>
       <p className={css.told} aria-live="polite">
@@ -131,11 +136,22 @@ function sizeOf(widthPx: number, heightPx: number) {
   return { width: `${widthPx / 16}rem`, height: `${heightPx / 16}rem`, viewBox: `0 0 ${widthPx} ${heightPx}` };
 }
 
-function useNewestInView(widthPx: number) {
-  const box = useRef<HTMLDivElement>(null);
+/** Two slots, which every plot has after its last point. */
+const EDGE_REM = 3;
+
+/** The right end; but a scale with few sessions has empty room after them, and begins where they do. */
+function newestIn(box: HTMLElement): number {
+  const last = [...box.querySelectorAll('[data-item]')].at(-1);
+  const spareX = box.scrollWidth - box.clientWidth;
+  if (!last) return spareX;
+  const lastX = box.scrollLeft + last.getBoundingClientRect().right - box.getBoundingClientRect().left;
+  const edgeX = EDGE_REM * Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
+  return Math.min(spareX, lastX + edgeX - box.clientWidth);
+}
+
+function useNewestInView(box: RefObject<HTMLElement | null>, widthPx: number, from: 'start' | 'newest'): void {
   // biome-ignore lint/correctness/useExhaustiveDependencies: a wider picture has something newer to show.
   useLayoutEffect(() => {
-    if (box.current) box.current.scrollLeft = box.current.scrollWidth;
-  }, [widthPx]);
-  return box;
+    if (box.current && from === 'newest') box.current.scrollLeft = newestIn(box.current);
+  }, [widthPx, from]);
 }

@@ -109,6 +109,7 @@ export function HoldChart({ weeks, name }: { weeks: readonly HoldWeek[]; name: s
       axis={<HoldAxis />}
       plot={<HoldPlot weeks={weeks} medium="screen" walk={walk} />}
       widthPx={holdWidthPx('screen')}
+      from="start"
       paper={{ plot: <HoldPlot weeks={weeks} medium="paper" />, widthPx: holdWidthPx('paper') }}
       heightPx={HOLD_HEIGHT_PX}
       told={week ? sayHoldWeek(week) : t('Pick a week to read it.')}

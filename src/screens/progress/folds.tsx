@@ -8,6 +8,7 @@ import type { SessionDigest } from '../../core/progress/digest.ts';
 import { dueOf, gridOf, nextToTry } from '../../core/progress/mastery.ts';
 import { seriesOf } from '../../core/progress/series.ts';
 import { holdWeeks } from '../../core/progress/weeks.ts';
+import { unbroken } from '../picture/unbroken.ts';
 import { CalendarChart, HoldChart, KeptChart, RateChart } from './charts.tsx';
 import { PlacesAndPeople } from './grid.tsx';
 import css from './progress.module.css';
@@ -54,7 +55,7 @@ export function Folds({ children, dogName, ...asked }: FoldsProps) {
     <>
       {next ? (
         <section className={css.next} aria-label={t('The next best thing')}>
-          <p className={css.first}>{sayNext(next)}</p>
+          <p className={css.first}>{unbroken(sayNext(next))}</p>
           {sayHow(next) ? <p>{sayHow(next)}</p> : null}
           {due.length > 0 ? (
             <>

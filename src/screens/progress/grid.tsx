@@ -2,6 +2,7 @@
 import { useId } from 'react';
 import { t } from '../../core/language.ts';
 import type { Cell, Grid, GridRow } from '../../core/progress/mastery.ts';
+import { Wide } from '../parts/sideways.tsx';
 import css from './grid.module.css';
 import { SaveChart } from './save-chart.tsx';
 import { gridSheet } from './sheets.ts';
@@ -13,8 +14,7 @@ export function PlacesAndPeople({ grid, name }: { grid: Grid; name: string }) {
     <section className={css.part} aria-labelledby={title}>
       <h2 id={title}>{t('Places and people')}</h2>
       <p>{findGrid(grid)}</p>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what is scrolled must be reached by keys. */}
-      <section className={css.scroll} tabIndex={0} aria-label={t('Steps by places and people')}>
+      <Wide label={t('Steps by places and people')} isPinned>
         <table className={css.grid}>
           <caption className="hidden-but-read">{t('Where and with whom each step was tried, and where it is kept')}</caption>
           <thead>
@@ -35,7 +35,7 @@ export function PlacesAndPeople({ grid, name }: { grid: Grid; name: string }) {
             ))}
           </tbody>
         </table>
-      </section>
+      </Wide>
       <ul className={css.key} aria-label={t('How to read the grid')}>
         <li>
           <Shape kind="met" /> {t('9 in 10 in the latest session there')}

@@ -2,6 +2,7 @@
 import { scaleLinear } from 'd3-scale';
 import { curveStepAfter, line } from 'd3-shape';
 import { t } from '../../core/language.ts';
+import { mondayOf, sayDayShort } from '../../core/progress/day.ts';
 import type { HoldWeek } from '../../core/progress/weeks.ts';
 import { survivalAt } from '../../core/statistics/hold-time.ts';
 import { capital } from '../../core/summary.ts';
@@ -110,7 +111,7 @@ function Curve({ week, xOf, plotPx, dash, nameY }: CurveProps) {
       <path className={dash ? css.curve : css.latest} strokeDasharray={dash} d={draw(corners) ?? ''} />
       <path className={css.guide} d={`M${endPx + 3},${lastY}L${plotPx + 2},${nameY - 5}`} />
       <text className={css.label} x={plotPx + 5} y={nameY}>
-        {sayWeek(week)}
+        {t('week of {day}#in a chart, short', { day: sayDayShort(mondayOf(week.week)) })}
       </text>
     </>
   );

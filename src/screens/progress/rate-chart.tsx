@@ -3,7 +3,7 @@
  * (Standard celeration, R: dots are correct, crosses errors.) What did not happen lies under the scale, on a line of its own.
  */
 import { scaleLog } from 'd3-scale';
-import { fixed, localeSpoken, t } from '../../core/language.ts';
+import { fixed, t, written } from '../../core/language.ts';
 import type { Point } from '../../core/progress/series.ts';
 import css from './ink.module.css';
 import { Dates, PhaseLines } from './phase-lines.tsx';
@@ -49,7 +49,7 @@ export function RateAxis({ points }: { points: readonly Point[] }) {
     <>
       {stops.map((stop) => (
         <text key={stop} className={css.tick} x={52} y={yOf(stop) + 5} textAnchor="end">
-          {stop.toLocaleString(localeSpoken())}
+          {written(stop)}
         </text>
       ))}
       <text className={css.tick} x={52} y={NEVER_Y_PX + 5} textAnchor="end">

@@ -1,6 +1,7 @@
 /** Shows a chart's rows as a table. */
 import { useDeferredValue } from 'react';
 import { t } from '../../core/language.ts';
+import { Wide } from '../parts/sideways.tsx';
 import css from './chart.module.css';
 import type { Sheet } from './sheets.ts';
 
@@ -18,8 +19,7 @@ export function SheetTable({ sheet, caption }: SheetTableProps) {
 function Rows({ sheet: { head, rows }, caption }: SheetTableProps) {
   const isNumber = head.map((_, column) => rows.every((row) => row[column] === null || typeof row[column] === 'number'));
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: what is scrolled must be reached by keys.
-    <section className={css.sheet} tabIndex={0} aria-label={t('{title}, as a table', { title: caption })}>
+    <Wide className={css.sheet} label={t('{title}, as a table', { title: caption })}>
       <table>
         <caption className="hidden-but-read">{caption}</caption>
         <thead>
@@ -50,6 +50,6 @@ function Rows({ sheet: { head, rows }, caption }: SheetTableProps) {
           ))}
         </tbody>
       </table>
-    </section>
+    </Wide>
   );
 }

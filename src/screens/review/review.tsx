@@ -9,6 +9,7 @@ import { callsInOrder, type PlacedCall } from '../../core/placed-calls.ts';
 import { type Summary, summarize } from '../../core/summary.ts';
 import type { Seconds } from '../../core/units.ts';
 import { AfterExam } from '../exam/after.tsx';
+import { Wide } from '../parts/sideways.tsx';
 import { sayWhenInFull } from '../parts/when.ts';
 import { Key } from '../picture/key.tsx';
 import { Stairs } from '../picture/stairs.tsx';
@@ -242,7 +243,9 @@ function Table({ state: { reps }, calls, pickedRep, putRight }: TableProps) {
       <h2 className={css.heading}>{title}</h2>
       <details className={css.table}>
         <summary className={css.summary}>{title}</summary>
-        <StairsTable reps={reps} calls={calls} selectedRep={pickedRep} putRight={putRight} />
+        <Wide label={t('The session, as a table')}>
+          <StairsTable reps={reps} calls={calls} selectedRep={pickedRep} putRight={putRight} />
+        </Wide>
       </details>
     </div>
   );

@@ -215,24 +215,26 @@ function Knowing({ card }: { card: Card }) {
   );
 }
 
-/** On paper as much as there is room for, on the screen all of it. */
 function Told({ title, text, children }: { title: string; text?: string | undefined; children?: ReactNode }) {
-  const paper = forPaper(text ?? '');
   return (
     <section>
       <h2>{title}</h2>
-      {text ? (
-        <p>
-          <span className={css.paperOnly}>
-            {paper.text}
-            {paper.isCut ? ` ${t('(more in the app)')}` : ''}
-          </span>
-          <span className={`${css.screenOnly} pre`}>{text}</span>
-        </p>
-      ) : (
-        <p>{children}</p>
-      )}
+      <p>{text ? <Text text={text} /> : children}</p>
     </section>
+  );
+}
+
+/** On paper as much as there is room for, on the screen all of it. */
+function Text({ text }: { text: string }) {
+  const paper = forPaper(text);
+  if (!paper.isCut) return <span className="pre">{text}</span>;
+  return (
+    <>
+      <span className={css.paperOnly}>
+        {paper.text} {t('(more in the app)')}
+      </span>
+      <span className={`${css.screenOnly} pre`}>{text}</span>
+    </>
   );
 }
 

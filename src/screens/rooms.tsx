@@ -32,6 +32,7 @@ const ReviewRoom = lazy(() => import('./review-list/review-room.tsx').then(({ Re
 const SettingsScreen = lazy(() => import('./settings/settings.tsx').then(({ SettingsScreen: screen }) => ({ default: screen })));
 const SheetScreen = lazy(() => import('./handover/sheet.tsx').then(({ SheetScreen: screen }) => ({ default: screen })));
 const SoundCheck = lazy(() => import('./sound-check/sound-check.tsx').then(({ SoundCheck: screen }) => ({ default: screen })));
+const SyncScreen = lazy(() => import('./sync/sync.tsx').then(({ SyncScreen: screen }) => ({ default: screen })));
 
 export function Rooms({ app }: { app: App }) {
   return (
@@ -117,6 +118,7 @@ function Screens() {
             <Route path="/sheet/:id">{({ id }) => <SheetScreen homeworkId={decodeURIComponent(id)} />}</Route>
             <Route path="/sound" component={SoundCheck} />
             <Route path="/settings" component={SettingsScreen} />
+            <Route path="/sync" component={SyncScreen} />
             <Route component={Home} />
           </Switch>
         </Suspense>
@@ -151,6 +153,7 @@ function Bar({ path }: { path: string }) {
   const here = (to: string) => {
     if (to === '/') return path === '/' || under('/plan', '/dogs', '/homework', '/desk', '/give', '/sheet', '/card', '/exam');
     if (to === '/progress') return under('/progress', '/compare');
+    if (to === '/settings') return under('/settings', '/sync');
     return to === '/review' ? under('/review', '/observe') : under(to);
   };
   return (

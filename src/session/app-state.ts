@@ -70,6 +70,7 @@ export interface AppState {
 }
 
 export type { CueMode, SoundName } from '../audio/names.ts';
+export type { Refused, Unlike } from '../core/sync/exchange.ts';
 export type { Ear } from '../ears/ear-state.ts';
 export type { Enrolled } from '../ears/enrolled.ts';
 export type { CaughtTake, EarLevel } from '../ears/messages.ts';
@@ -77,3 +78,5 @@ export type { SessionHead } from '../store/event-store.ts';
 export type { StoreProblem } from '../store/problem.ts';
 export type { RecordingHeard } from './observing.ts';
 export type { StorageStatus } from './storage.ts';
+export type { DogShown } from './sync-shown.ts';
+export type { Syncing, SyncRefusal } from './syncing.ts';

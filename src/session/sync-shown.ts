@@ -1,5 +1,5 @@
 /** What the screens are told of sync. */
-import type { Refused } from '../core/sync/exchange.ts';
+import type { Refused, Unlike } from '../core/sync/exchange.ts';
 import type { Trouble } from '../core/sync/trouble.ts';
 import type { IsoTime } from '../core/units.ts';
 
@@ -25,6 +25,6 @@ export interface DogShown {
   /** Events that are here and not there. Null: not counted yet. */
   readonly waiting: number | null;
   readonly trouble: Trouble | null;
-  readonly conflicts: readonly string[];
+  readonly conflicts: readonly Unlike[];
   readonly refused: readonly Refused[];
 }

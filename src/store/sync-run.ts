@@ -10,12 +10,14 @@ import {
   beginExchange,
   type Exchange,
   type Refused,
+  type Unlike,
 } from '../core/sync/exchange.ts';
 import { isKnown, type Known } from '../core/sync/known.ts';
 import type { Trouble } from '../core/sync/trouble.ts';
-import type { EventStore } from './event-store.ts';
+import type { Compared, EventStore } from './event-store.ts';
 import { type Result, type StoreProblem, sayDamage } from './problem.ts';
-import { checkEvent } from './record-check.ts';
+import { checkEvent, shorten } from './record-check.ts';
+import { firstDifference } from './same-content.ts';
 import { type Lock, type Opened, openEvent, type RandomBytes, sealEvent } from './sync-cipher.ts';
 import type { Answered, SyncDatabase } from './sync-server.ts';
 
@@ -181,15 +183,20 @@ async function fetchThem(inside: Inside, ids: readonly string[]): Promise<Answer
   if (!compared.ok) return onDevice(compared.problem);
   const kept = await keep(inside, compared.value.fresh);
   if (!kept.ok) return onDevice(kept.problem);
-  return { to: 'fetch', conflicts: compared.value.conflicts.map(({ id }) => id), refused };
+  return { to: 'fetch', conflicts: compared.value.conflicts.map(unlike), refused };
 }
 
 async function sortOut({ key, dogId }: Opened, document: { readonly _id: string }): Promise<{ event: StoredEvent } | Refused> {
   const record = await openEvent(key, document);
-  if (record === undefined) return { id: document._id, why: 'sealed otherwise' };
+  if (record === undefined) return { id: document._id, why: 'sealed-otherwise' };
   const checked = checkEvent(record);
-  if (!checked.ok) return { id: document._id, why: sayDamage(checked.damage) };
-  return mayCome(checked.event, dogId) ? { event: checked.event } : { id: document._id, why: 'not of this dog' };
+  if (!checked.ok) return { id: document._id, why: 'damaged', what: sayDamage(checked.damage) };
+  return mayCome(checked.event, dogId) ? { event: checked.event } : { id: document._id, why: 'other-dog' };
+}
+
+function unlike({ id, kept, offered }: Compared['conflicts'][number]): Unlike {
+  const { path, a, b } = firstDifference(kept, offered) ?? { path: [], a: kept, b: offered };
+  return { id, path: path.join(' › '), here: shorten(a), there: shorten(b) };
 }
 
 async function keep(inside: Inside, fresh: readonly StoredEvent[]): Promise<Result<unknown>> {

@@ -19,14 +19,26 @@ export interface Book {
   /** Counts exchanges that changed something; the server keeps it too. Null: never been there. */
   readonly turn: number | null;
   /** Events that are on the server and here with unlike content; both are left as they are. */
-  readonly conflicts: readonly string[];
+  readonly conflicts: readonly Unlike[];
   /** Documents that cannot be used: not sealed with this passphrase, damaged, or not of this dog. */
   readonly refused: readonly Refused[];
 }
 
+/** Where two events of one id begin to say something else; both shortened. */
+export interface Unlike {
+  readonly id: string;
+  /** From field to field: `body › word`. */
+  readonly path: string;
+  readonly here: string;
+  readonly there: string;
+}
+
 export interface Refused {
   readonly id: string;
-  readonly why: string;
+  /** `sealed-otherwise`: with another passphrase, or changed or moved on the server. */
+  readonly why: 'sealed-otherwise' | 'other-dog' | 'damaged';
+  /** What is damaged. */
+  readonly what?: string;
 }
 
 export const NEW_BOOK: Book = { since: 0, known: NOTHING_KNOWN, turn: null, conflicts: [], refused: [] };
@@ -66,7 +78,7 @@ export type Answer =
   | { readonly to: 'found'; readonly done: 'founded' | 'taken' }
   | { readonly to: 'read-turn'; readonly turn: number | null }
   | { readonly to: 'list'; readonly changes: readonly Change[]; readonly last: Place }
-  | { readonly to: 'fetch'; readonly conflicts: readonly string[]; readonly refused: readonly Refused[] }
+  | { readonly to: 'fetch'; readonly conflicts: readonly Unlike[]; readonly refused: readonly Refused[] }
   | { readonly to: 'look-here'; readonly ids: readonly string[] }
   /** `taken`: the server has such an id already. */
   | { readonly to: 'push'; readonly ok: readonly string[]; readonly taken: readonly string[] }
@@ -197,12 +209,17 @@ function fetched(exchange: Exchange, { conflicts, refused }: Extract<Answer, { t
     ...exchange.book,
     // What cannot be used is known too: to ask for it again and again would not mend it.
     known: withKnown(exchange.book.known, done),
-    conflicts: [...new Set([...exchange.book.conflicts, ...conflicts])],
-    refused: [...new Map([...exchange.book.refused, ...refused].map((each) => [each.id, each])).values()],
+    conflicts: byId([...exchange.book.conflicts, ...conflicts]),
+    refused: byId([...exchange.book.refused, ...refused]),
   };
   const next = { ...exchange, book, moved: true };
   if (where.at === 'page') return pageDone(next, { ...where, ids });
   return ids.length > 0 ? { ...next, where: { ...where, ids } } : afterPush(next, where.rest);
+}
+
+/** Each once, as last told. */
+function byId<T extends { readonly id: string }>(list: readonly T[]): readonly T[] {
+  return [...new Map(list.map((each) => [each.id, each])).values()];
 }
 
 function pushed(exchange: Exchange, { ok, taken }: Extract<Answer, { to: 'push' }>): Exchange {

@@ -14,6 +14,7 @@ import { Erase } from './erase.tsx';
 import { PlatformEar } from './platform-ear.tsx';
 import { Privacy } from './privacy.tsx';
 import css from './settings.module.css';
+import { SyncDoor } from './sync-door.tsx';
 
 export function SettingsScreen() {
   return (
@@ -27,6 +28,7 @@ export function SettingsScreen() {
       <PlatformEar />
       <Privacy />
       <Backup />
+      <SyncDoor />
       <Erase />
     </div>
   );

@@ -71,7 +71,7 @@ function carryOut(ask: Ask, here: Device, server: Server, passphrase: string): A
       const there = ask.ids.map((id) => [id, server.contentOf(id) ?? ''] as const);
       const conflicts = there.filter(([id, content]) => (here.events.get(id) ?? content) !== content);
       for (const [id, content] of there) if (!here.events.has(id)) here.events.set(id, content);
-      return { to: 'fetch', conflicts: conflicts.map(([id]) => id), refused: [] };
+      return { to: 'fetch', conflicts: conflicts.map(([id, there]) => ({ id, path: '', here: here.events.get(id) ?? '', there })), refused: [] };
     }
     case 'look-here':
       return { to: 'look-here', ids: [...here.events.keys()].filter((id) => !isKnown(ask.known, id)) };
@@ -163,11 +163,11 @@ describe('an exchange', () => {
     b.events.set('a:1', 'something else');
     run(a, server);
     run(b, server);
-    expect(b.book.conflicts).toEqual(['a:1']);
+    expect(b.book.conflicts).toEqual([{ id: 'a:1', path: '', here: 'something else', there: 'what a:1 says' }]);
     expect(b.events.get('a:1')).toBe('something else');
     expect(server.contentOf('a:1')).toBe('what a:1 says');
     run(b, server);
-    expect(b.book.conflicts, 'told once').toEqual(['a:1']);
+    expect(b.book.conflicts, 'told once').toHaveLength(1);
   });
 
   test('a document that somebody changed on the server is compared again', () => {
@@ -177,7 +177,7 @@ describe('an exchange', () => {
     server.documents.push({ ...server.documents.splice(0, 1)[0], id: 'a:1', content: 'forged', generation: 2 });
     a.book = { ...a.book, since: 0 };
     run(a, server);
-    expect(a.book.conflicts).toEqual(['a:1']);
+    expect(a.book.conflicts.map(({ id }) => id)).toEqual(['a:1']);
     expect(a.events.get('a:1')).toBe('what a:1 says');
   });
 

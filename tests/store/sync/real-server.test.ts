@@ -74,7 +74,7 @@ describe('two phones and a server', () => {
     await a.sync(reach);
     const before = await value(b.store.pick(['a:7']));
     const ran = await b.sync(reach);
-    expect(ran).toMatchObject({ trouble: null, book: { conflicts: ['a:7'] } });
+    expect(ran).toMatchObject({ trouble: null, book: { conflicts: [{ id: 'a:7', path: 'monoMs' }] } });
     expect(await value(b.store.pick(['a:7']))).toEqual(before);
     expect((await couch.documents(reach.database)).every(({ _rev }) => String(_rev).startsWith('1-'))).toBe(true);
   });
@@ -150,8 +150,8 @@ describe('what stands on the server', () => {
     const ran = await b.sync({ ...reach, dogId: null });
     expect(ran.arrived).toBe(29);
     expect(ran.book.refused.toSorted((x, y) => x.id.localeCompare(y.id))).toEqual([
-      { id: 'a:5', why: 'sealed otherwise' },
-      { id: 'a:99', why: 'sealed otherwise' },
+      { id: 'a:5', why: 'sealed-otherwise' },
+      { id: 'a:99', why: 'sealed-otherwise' },
     ]);
     // The device that has the true one keeps it, and is told too.
     expect((await a.sync(reach)).book.refused.map(({ id }) => id)).toContain('a:5');
@@ -178,7 +178,7 @@ describe('what stands on the server', () => {
       },
     });
     const ran = await a.sync(reach);
-    expect(ran.book.refused).toEqual([{ id: 'x:1', why: 'not of this dog' }]);
+    expect(ran.book.refused).toEqual([{ id: 'x:1', why: 'other-dog' }]);
     expect(await a.ids()).toHaveLength(10);
   });
 

@@ -8,7 +8,7 @@ import type { Trouble } from '../core/sync/trouble.ts';
 import type { Milliseconds } from '../core/units.ts';
 import { success } from '../store/problem.ts';
 import { createLock, type Lock, passphraseKey } from '../store/sync-cipher.ts';
-import { type Ran, runExchange, unsent } from '../store/sync-run.ts';
+import { openOnce, type Ran, type RunParts, runExchange, unsent } from '../store/sync-run.ts';
 import { isDatabaseName, reachServer, type SyncServer } from '../store/sync-server.ts';
 import { showHeads } from './heads.ts';
 import { isLive } from './live.ts';
@@ -62,7 +62,8 @@ interface Inside {
   notes: SyncNotes | null;
   /** By database; what was found out in this visit. */
   readonly found: Map<string, { trouble: Trouble | null; waiting: number | null; lock: Lock | null }>;
-  isBusy: boolean;
+  /** The round under way. */
+  running: Promise<void> | null;
   /** Something was written here since the last round. */
   isChanged: boolean;
   lastRoundMs: Milliseconds;
@@ -76,7 +77,7 @@ export async function openSyncing(rooms: Rooms): Promise<Syncing> {
   const kept = await rooms.store.syncNotes();
   const inside: Inside = {
     ...{ rooms, notes: kept.ok ? fromKept(kept.value) : null, found: new Map() },
-    ...{ isBusy: false, isChanged: true, lastRoundMs: Number.NEGATIVE_INFINITY, wake: null, era: 0 },
+    ...{ running: null, isChanged: true, lastRoundMs: Number.NEGATIVE_INFINITY, wake: null, era: 0 },
   };
   show(inside);
   await forgetGone(inside);
@@ -106,27 +107,32 @@ async function look(inside: Inside): Promise<void> {
   if (isChanged || rooms.parts.wall.monoMs() - lastRoundMs >= EVERY_MS) await round(inside);
 }
 
-/** Every dog once. */
+/** Every dog once. One that is under way already is waited for. */
 async function round(inside: Inside): Promise<void> {
-  if (inside.isBusy || !inside.notes?.password || isLive(inside.rooms.use.getState().live)) return;
-  inside.isBusy = true;
-  inside.isChanged = false;
+  if (!inside.notes?.password || isLive(inside.rooms.use.getState().live)) return;
+  inside.running ??= everyDog(inside).finally(() => {
+    inside.running = null;
+    inside.lastRoundMs = inside.rooms.parts.wall.monoMs();
+    show(inside);
+  });
   show(inside);
+  await inside.running;
+}
+
+async function everyDog(inside: Inside): Promise<void> {
+  inside.isChanged = false;
   const { era } = inside;
   for (const { database } of inside.notes?.dogs ?? []) {
     const dog = inside.notes?.dogs.find((each) => each.database === database);
     if (dog?.passphrase && inside.era === era) await exchange(inside, dog);
   }
-  inside.isBusy = false;
-  inside.lastRoundMs = inside.rooms.parts.wall.monoMs();
-  show(inside);
 }
 
 async function exchange(inside: Inside, dog: DogNotes): Promise<void> {
   const server = serverOf(inside);
   const lock = lockOf(inside, dog);
   if (!server || !lock) return;
-  const ran = await runExchange(dog.book, runParts(inside, dog, server, lock, true));
+  const ran = await runExchange(dog.book, runParts(inside, dog, server, lock));
   if (ran.calledOff) return;
   note(inside, dog.database, { trouble: ran.trouble, ...(ran.trouble === null && { waiting: 0 }) });
   await keepDog(inside, dog.database, done(inside, ran));
@@ -137,24 +143,17 @@ function done({ rooms }: Inside, { book, dogId, trouble }: Ran): Partial<DogNote
   return { book, dogId, ...(trouble === null && { lastAt: isoWithOffset(rooms.parts.wall.now()) }) };
 }
 
-/** @param waits false: the first failure ends it, as somebody stands before it. */
-function runParts(
-  inside: Inside,
-  dog: DogNotes,
-  server: SyncServer,
-  lock: Lock,
-  waits: boolean,
-): Parameters<typeof runExchange>[1] {
+function runParts(inside: Inside, dog: DogNotes, server: SyncServer, lock: Lock): RunParts {
   const { rooms, era } = inside;
   const { store, writer, parts } = rooms;
   return {
     ...{ store, lock, as: dog.as, dogId: dog.dogId, database: server.database(dog.database) },
     ...{ randomBytes: parts.web.randomBytes, chance: parts.web.chance },
     sessionsOf: (dogId) => sessionsOf(rooms, dogId),
-    keepBook: (book, dogId) => (waits ? keepDog(inside, dog.database, { book, dogId }) : Promise.resolve(success(undefined))),
+    keepBook: (book, dogId) => keepDog(inside, dog.database, { book, dogId }),
     sleep: (ms, because) => {
       note(inside, dog.database, { trouble: because });
-      return waits ? sleep(inside, ms) : Promise.resolve(false);
+      return sleep(inside, ms);
     },
     mayGoOn: async () => {
       await untilNotLive(rooms);
@@ -174,13 +173,14 @@ function sessionsOf({ use }: Rooms, dogId: string) {
 }
 
 function sleep(inside: Inside, ms: Milliseconds): Promise<boolean> {
-  return new Promise((wake) => {
-    const callOff = inside.rooms.parts.timers.after(ms, () => wake(true));
-    inside.wake = (goesOn) => {
+  return new Promise((over) => {
+    const end = (goesOn: boolean) => {
       callOff();
       inside.wake = null;
-      wake(goesOn);
+      over(goesOn);
     };
+    const callOff = inside.rooms.parts.timers.after(ms, () => end(true));
+    inside.wake = end;
   });
 }
 
@@ -221,16 +221,16 @@ async function addDog(inside: Inside, { database, dogId, passphrase }: NewDog): 
   if (!isDatabaseName(name)) return { kind: 'bad-name' };
   if (inside.notes.dogs.some((dog) => dog.database === name || (dogId !== null && dog.dogId === dogId))) return { kind: 'known' };
   if (passphrase.length < PASSPHRASE_LEAST) return { kind: 'short' };
-  const dog = newDog(name, inside.rooms.parts.wall.newId(), dogId, await passphraseKey(passphrase));
-  const lock = lockOf(inside, dog);
-  const ran = lock && (await runExchange(dog.book, runParts(inside, dog, server, lock, false)));
-  const trouble = ran?.calledOff ? (inside.found.get(name)?.trouble ?? { kind: 'no-answer' }) : (ran?.trouble ?? null);
-  if (!ran || trouble) {
-    inside.found.delete(name);
-    return trouble;
-  }
-  note(inside, name, { trouble: null, waiting: 0 });
-  await keepNotes(inside, { ...inside.notes, dogs: [...inside.notes.dogs, { ...dog, ...done(inside, ran) }] });
+  const base = await passphraseKey(passphrase);
+  const dog = newDog(name, inside.rooms.parts.wall.newId(), dogId, base);
+  const lock = createLock(base, inside.rooms.parts.web.randomBytes);
+  const opened = await openOnce({ database: server.database(name), lock, dogId });
+  if (!opened.ok) return opened.trouble;
+  if (inside.notes.dogs.some((each) => each.dogId === opened.value)) return { kind: 'known' };
+  note(inside, name, { lock });
+  await keepNotes(inside, { ...inside.notes, dogs: [...inside.notes.dogs, { ...dog, dogId: opened.value }] });
+  // What is in it comes and goes by itself from here on, as long as it takes.
+  void round(inside);
   return null;
 }
 
@@ -324,7 +324,7 @@ async function keepNotes(inside: Inside, notes: SyncNotes) {
   return kept;
 }
 
-function show({ rooms, notes, found, isBusy }: Inside): void {
+function show({ rooms, notes, found, running }: Inside): void {
   if (!notes) return rooms.use.setState({ sync: null });
   const { path, user, keeps, password } = notes;
   const dogs = notes.dogs.map((dog): DogShown => {
@@ -333,7 +333,7 @@ function show({ rooms, notes, found, isBusy }: Inside): void {
     const { database, dogId, lastAt } = dog;
     return { database, dogId, lastAt, trouble, waiting, conflicts, refused, hasPassphrase: dog.passphrase !== null };
   });
-  rooms.use.setState({ sync: { path, user, keeps, hasPassword: password !== null, isBusy, dogs } });
+  rooms.use.setState({ sync: { path, user, keeps, hasPassword: password !== null, isBusy: running !== null, dogs } });
 }
 
 /** Without letters that are taken for digits. */

@@ -53,9 +53,13 @@ export interface Ran {
   readonly sent: number;
 }
 
-interface Inside {
-  readonly parts: RunParts;
+interface Opening {
+  readonly parts: Pick<RunParts, 'database' | 'lock' | 'dogId'>;
   opened: Opened | null;
+}
+
+interface Inside extends Opening {
+  readonly parts: RunParts;
   arrived: number;
   sent: number;
 }
@@ -119,7 +123,7 @@ function onDevice(problem: StoreProblem): Answer {
 }
 
 /** Nothing is asked of a server, and nothing written to it, before the passphrase is known to be right. */
-async function open(inside: Inside): Promise<Answer> {
+async function open(inside: Opening): Promise<Answer> {
   const { database, lock, dogId } = inside.parts;
   const head = await database.head();
   if (!head.ok) return inTrouble(head.trouble);
@@ -131,7 +135,7 @@ async function open(inside: Inside): Promise<Answer> {
   return { to: 'open', found: 'fits' };
 }
 
-async function found(inside: Inside): Promise<Answer> {
+async function found(inside: Opening): Promise<Answer> {
   const { database, lock, dogId } = inside.parts;
   // Nobody has put a dog there yet, and this device has none to put there.
   if (dogId === null) return inTrouble({ kind: 'empty' });
@@ -140,6 +144,17 @@ async function found(inside: Inside): Promise<Answer> {
   if (!written.ok) return inTrouble(written.trouble);
   if (written.value === 'founded') inside.opened = { key, dogId };
   return { to: 'found', done: written.value };
+}
+
+/** Tries the passphrase, or begins the database with it: as an exchange does first, and nothing more. Tells the dog. */
+export async function openOnce(parts: Pick<RunParts, 'database' | 'lock' | 'dogId'>): Promise<Answered<string>> {
+  const inside: Opening = { parts, opened: null };
+  let answer = await open(inside);
+  if (answer.to === 'open' && answer.found === 'empty') answer = await found(inside);
+  // Another device was first.
+  if (answer.to === 'found' && answer.done === 'taken') answer = await open(inside);
+  if (answer.to === 'trouble') return { ok: false, trouble: answer.trouble };
+  return { ok: true, value: inside.opened?.dogId ?? '' };
 }
 
 /** Ids of this dog's events that the server is not known to have: the library first, so that a late joiner knows the dog. */

@@ -2,8 +2,8 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { DEMO_DOG } from '../../demo/scenario.ts';
 import { addressFrom, type Web } from '../../src/session/web.ts';
-import { type Couch, startCouch } from '../support/couch.ts';
 import { value } from '../store/event-samples.ts';
+import { type Couch, startCouch } from '../support/couch.ts';
 import { openedApp } from './opened-app.ts';
 
 let couch: Couch;
@@ -73,8 +73,10 @@ describe('sync', () => {
     await a.practised();
     expect(await a.syncing.signIn(SIGN_IN)).toBeNull();
     expect(await a.syncing.addDog({ database: name, dogId: DEMO_DOG.id, passphrase: PASSPHRASE })).toBeNull();
+    await a.syncing.syncNow();
     await b.syncing.signIn(SIGN_IN);
     expect(await b.syncing.addDog({ database: name, dogId: null, passphrase: PASSPHRASE })).toBeNull();
+    await b.syncing.syncNow();
     expect(b.shown()?.dogs).toMatchObject([{ database: name, dogId: DEMO_DOG.id, trouble: null, waiting: 0 }]);
     expect(b.app.getState().heads.map(({ id }) => id)).toEqual(a.app.getState().heads.map(({ id }) => id));
     expect(b.app.getState().unfinished).toBeNull();
@@ -89,6 +91,7 @@ describe('sync', () => {
     const a = await phone('a');
     await a.syncing.signIn(SIGN_IN);
     await a.syncing.addDog({ database: name, dogId: DEMO_DOG.id, passphrase: PASSPHRASE });
+    await a.syncing.syncNow();
     await a.app.intents.practise('demo-plan');
     await a.press('hold', 60);
     const before = a.asked.length;
@@ -179,6 +182,7 @@ describe('sync', () => {
     const a = await phone('a');
     await a.syncing.signIn(SIGN_IN);
     await a.syncing.addDog({ database: name, dogId: DEMO_DOG.id, passphrase: PASSPHRASE });
+    await a.syncing.syncNow();
     expect(await a.app.intents.eraseDog(DEMO_DOG.id)).toBeNull();
     await until(() => a.shown()?.dogs.length === 0);
     await a.syncing.syncNow();
@@ -208,10 +212,14 @@ describe('the way out', () => {
     expect(addressFrom(path, 'https://host.example/app/index.html')).toBe(address);
   });
 
-  test.each(['https://elsewhere.example/', '//elsewhere.example', 'http://host.example/', 'sync?x=1', 'https://a:b@host.example/', 'https://['])(
-    '"%s" is refused: it leads elsewhere, or is no path',
-    (path) => {
-      expect(addressFrom(path, 'https://host.example/app/')).toBeNull();
-    },
-  );
+  test.each([
+    'https://elsewhere.example/',
+    '//elsewhere.example',
+    'http://host.example/',
+    'sync?x=1',
+    'https://a:b@host.example/',
+    'https://[',
+  ])('"%s" is refused: it leads elsewhere, or is no path', (path) => {
+    expect(addressFrom(path, 'https://host.example/app/')).toBeNull();
+  });
 });

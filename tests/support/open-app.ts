@@ -37,6 +37,9 @@ export function watch(page: Page, origin: string, complaints: string[]): void {
   page.on('request', (request) => {
     const url = new URL(request.url());
     if (url.origin !== origin && url.protocol.startsWith('http')) complaints.push(`foreign request: ${request.url()}`);
+    // The app reads its own files and does nothing else, unless sync is switched on.
+    else if (request.method() !== 'GET' || /^\/sync\//.test(url.pathname))
+      complaints.push(`unasked request: ${request.method()} ${url.pathname}`);
   });
 }
 

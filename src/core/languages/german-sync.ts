@@ -35,7 +35,6 @@ export const GERMAN_SYNC = {
   '{n} entries wait to be sent.': '{n} Einträge warten darauf, gesendet zu werden.',
   'Here and on the server unlike': 'Hier und auf dem Server verschieden',
   'On the server, and not taken over': 'Auf dem Server und nicht übernommen',
-  'Stop for this dog': 'Für diesen Hund beenden',
   'Stop for {name}': 'Für {name} beenden',
   'Passphrase of {name}': 'Kennsatz von {name}',
   Unlock: 'Aufschließen',
@@ -56,11 +55,11 @@ export const GERMAN_SYNC = {
   'Make one for me': 'Denk dir einen für mich aus',
   'Keep in step': 'Abgleichen',
   'One moment…': 'Einen Moment …',
-  'It is in step. Every device that has this dog needs the same database and passphrase.':
-    'Abgeglichen. Jedes Gerät mit diesem Hund braucht dieselbe Datenbank und denselben Kennsatz.',
+  'Added, and on its way. Every device that has this dog needs the same database and passphrase.':
+    'Hinzugefügt und unterwegs. Jedes Gerät mit diesem Hund braucht dieselbe Datenbank und denselben Kennsatz.',
 
-  'The server does not answer. Once it is in step, this is tried again by itself: practise meanwhile.':
-    'Der Server antwortet nicht. Ist der Hund schon abgeglichen, wird es von selbst wieder versucht: Übe inzwischen.',
+  'The server does not answer. A dog that was added is tried again by itself: practise meanwhile.':
+    'Der Server antwortet nicht. Bei einem Hund, der hinzugefügt ist, wird es von selbst wieder versucht: Übe inzwischen.',
   'The server cannot right now ({status}). Try again later.':
     'Der Server kann gerade nicht ({status}). Versuch es später wieder.',
   'The server does not know this name with this password.': 'Der Server kennt diesen Namen mit diesem Passwort nicht.',

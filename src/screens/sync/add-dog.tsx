@@ -25,7 +25,9 @@ export function AddDog({ syncing }: { syncing: Syncing }) {
     const refusal = await syncing.addDog({ database, dogId: chosen || null, passphrase });
     setIsBusy(false);
     setSaid(
-      refusal ? sayRefusal(refusal) : t('It is in step. Every device that has this dog needs the same database and passphrase.'),
+      refusal
+        ? sayRefusal(refusal)
+        : t('Added, and on its way. Every device that has this dog needs the same database and passphrase.'),
     );
     if (refusal) return;
     setPassphrase('');

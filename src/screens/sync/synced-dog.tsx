@@ -12,7 +12,7 @@ export function SyncedDog({ dog, syncing }: { dog: DogShown; syncing: Syncing })
   const name = useApp((state) => state.library.dogs.find(({ id }) => id === dogId)?.name) ?? t('A dog of another device');
   return (
     <li className={css.dog}>
-      <h3>{name}</h3>
+      <h2>{name}</h2>
       <p className="soft">{t('Database: {database}', { database })}</p>
       <p>
         {lastAt ? t('In step: {when}.', { when: sayWhen(lastAt) }) : t('Not in step yet.')} {sayWaiting(waiting)}
@@ -21,13 +21,8 @@ export function SyncedDog({ dog, syncing }: { dog: DogShown; syncing: Syncing })
       {hasPassphrase ? null : <Unlock database={database} name={name} syncing={syncing} />}
       <Told title={t('Here and on the server unlike')} lines={conflicts.map(sayUnlike)} />
       <Told title={t('On the server, and not taken over')} lines={refused.map(sayRefused)} />
-      <button
-        type="button"
-        className="plain"
-        aria-label={t('Stop for {name}', { name })}
-        onClick={() => void syncing.removeDog(database)}
-      >
-        {t('Stop for this dog')}
+      <button type="button" className="plain" onClick={() => void syncing.removeDog(database)}>
+        {t('Stop for {name}', { name })}
       </button>
     </li>
   );

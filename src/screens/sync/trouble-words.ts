@@ -5,7 +5,7 @@ import type { Refused, SyncRefusal, Unlike } from '../../session/app-state.ts';
 export function sayRefusal(refusal: SyncRefusal): string {
   switch (refusal.kind) {
     case 'no-answer':
-      return t('The server does not answer. Once it is in step, this is tried again by itself: practise meanwhile.');
+      return t('The server does not answer. A dog that was added is tried again by itself: practise meanwhile.');
     case 'busy':
       return t('The server cannot right now ({status}). Try again later.', { status: refusal.status });
     case 'sign-in':

@@ -4,6 +4,7 @@
  */
 import { checkPlan, type PlanProblem } from '../core/check-plan.ts';
 import { type Homework, inOneOrder, planOfHomework } from '../core/handover/homework.ts';
+import { t } from '../core/language.ts';
 import { isTooDeep } from './import.ts';
 import type { Damage } from './problem.ts';
 import { checkHomework, shorten } from './record-check.ts';
@@ -51,7 +52,11 @@ export async function homeworkText(homework: Homework): Promise<string> {
 
 export async function parseHomework(text: string): Promise<HomeworkRead> {
   if (text.length > MOST_CHARACTERS)
-    return notHomework('file', `at most ${MOST_CHARACTERS} characters`, `${text.length} characters`);
+    return notHomework(
+      'file',
+      t('at most {n} characters', { n: String(MOST_CHARACTERS) }),
+      t('{n} characters', { n: String(text.length) }),
+    );
   const file = parseJson(text) as { readonly [Field in keyof HomeworkFile]?: unknown } | null;
   if (typeof file !== 'object' || file === null) return notHomework('file', 'JSON', text);
   if (file.format !== HOMEWORK_FORMAT) return notHomework('file › format', `"${HOMEWORK_FORMAT}"`, file.format);

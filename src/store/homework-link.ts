@@ -3,6 +3,7 @@
  * A fragment is never sent to a server: the phone that reads it opens the app, and the app reads it there.
  */
 import type { Homework } from '../core/handover/homework.ts';
+import { t } from '../core/language.ts';
 import type { HandlingStep, Step } from '../core/plan.ts';
 import { digestOf, fitHomework, type HomeworkRead, notHomework, refuse } from './homework-file.ts';
 import { isTooDeep } from './import.ts';
@@ -26,7 +27,7 @@ export async function homeworkCode(homework: Homework): Promise<string | null> {
 
 export async function parseHomeworkCode(code: string): Promise<HomeworkRead> {
   const bytes = code.length > MOST_CODE_CHARACTERS ? null : fromBase32(code);
-  if (!bytes || bytes.length <= 1 + DIGEST_BYTES) return notHomework('link', 'letters A-Z and digits 2-7 of a homework', code);
+  if (!bytes || bytes.length <= 1 + DIGEST_BYTES) return notHomework('link', t('letters A-Z and digits 2-7 of a homework'), code);
   const [version = 0] = bytes;
   if (version > LINK_VERSION) return refuse({ kind: 'newer', version });
   if (version < LINK_VERSION) return notHomework('link › version', String(LINK_VERSION), version);

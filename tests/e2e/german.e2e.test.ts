@@ -21,9 +21,19 @@ const GERMAN_TOO = new Set<string>(Object.values(GERMAN));
 const EMPTY = [
   ...['/', '/sound', '/dogs', '/dogs/demo-dog', '/dogs/nobody', '/practice', '/settings', '/plan/demo-plan', '/plan/new'],
   ...['/review', '/review/nowhere', '/observe/nowhere', '/progress', '/compare'],
+  ...[
+    '/exam/demo-dog',
+    '/card/demo-dog',
+    '/desk',
+    '/desk/nobody',
+    '/give/demo-plan',
+    '/homework',
+    '/homework/broken',
+    '/sheet/none',
+  ],
 ];
 /** Those that look different once there is a session. */
-const FILLED = ['/', '/review', '/progress', '/compare'];
+const FILLED = ['/', '/review', '/progress', '/compare', '/card/demo-dog', '/desk'];
 
 test('a German handler reads German from the first screen to the review, and English once it is chosen', async () => {
   app = await openApp({ locale: 'de-DE' });

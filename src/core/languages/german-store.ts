@@ -11,6 +11,8 @@ export const GERMAN_STORE = {
   'more#than that': 'mehr',
   '{n}, the newest this app knows': '{n}, das Neueste, was diese App kennt',
   'at most {n} characters': 'höchstens {n} Zeichen',
+  '{n} characters': '{n} Zeichen',
+  'letters A-Z and digits 2-7 of a homework': 'Buchstaben A–Z und Ziffern 2–7 einer Hausaufgabe',
   'at most {n} events': 'höchstens {n} Ereignisse',
   'at most {n} depth': 'höchstens {n} Ebenen tief',
 

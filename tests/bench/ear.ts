@@ -3,12 +3,15 @@
  *
  *   npm run bench:ear -- [--speakers jackson,nicolas,theo] [--seeds 1,2,3] [--snr 15] [--beats -10] [--takes 5] [--digits 257 | rotate]
  *                        [--no-talk] [--ear fused|cepstra] [--cli all|first|none] [--minutes 4] [--trace FILE] [--grid]
+ *                        [--keep FILE] [--merge FILE,FILE]
  *
+ * --keep writes every session to a file as it ends, one a line, and passes over those that stand there: a bench that was cut off goes on.
+ * --merge listens to nothing: it tells what the sessions in kept files gave together.
  * --seeds, --snr, --beats and --takes take lists; where any has more than one value a table has one line for each choice of the last three.
  * --grid stands for seeds 1 to 10, 20, 15, 10 and 5 dB and beats at -10 and 0 dB: 240 sessions, hours of work.
  */
 import { execFileSync } from 'node:child_process';
-import { appendFileSync, existsSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { appendFileSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -32,6 +35,8 @@ const { values: flags } = parseArgs({
     cli: { type: 'string', default: 'first' },
     trace: { type: 'string' },
     grid: { type: 'boolean', default: false },
+    keep: { type: 'string' },
+    merge: { type: 'string' },
   },
 });
 if (flags.grid) Object.assign(flags, { seeds: '1,2,3,4,5,6,7,8,9,10', snr: '20,15,10,5', beats: '-10,0' });
@@ -185,47 +190,97 @@ const TABLE_HEAD = `
 | takes | speech over noise, dB | beats, dB | sessions | recall | words | false accepts an hour | of them never-heard words | swapped | reps right | unsure an hour | decision median / p95, ms | real-time factor |
 |---|---|---|---|---|---|---|---|---|---|---|---|---|`;
 
+/** One session with its truth and what was heard of it: all that a table needs. */
+interface Session {
+  readonly setting: Setting;
+  readonly truth: Truth;
+  readonly heard: HeardSession;
+}
+
+const keptIn = (path: string): Session[] =>
+  existsSync(path)
+    ? readFileSync(path, 'utf8')
+        .split('\n')
+        .filter((line) => line !== '')
+        .map((line) => JSON.parse(line) as Session)
+    : [];
+
+function listenTo(setting: Setting, byCommand: boolean): Session {
+  const folder = mkdtempSync(join(tmpdir(), 'ear-'));
+  compose(setting, folder);
+  const heard = byCommand ? hearByCommand(folder) : hearInProcess(folder);
+  const truth = JSON.parse(readFileSync(join(folder, 'truth.json'), 'utf8')) as Truth;
+  rmSync(folder, { recursive: true });
+  return { setting, truth, heard };
+}
+
+/** The scorer reads files. */
+function written({ truth, heard }: Session, root: string, name: string): readonly [string, string] {
+  const paths = [join(root, `${name}-truth.json`), join(root, `${name}-heard.json`)] as const;
+  writeFileSync(paths[0], JSON.stringify(truth));
+  writeFileSync(paths[1], JSON.stringify(heard));
+  return paths;
+}
+
+function tellSession({ setting, heard }: Session, paths: readonly string[], kinds: Kinds): void {
+  console.log(
+    `${score(paths)[0]} · words ${setting.digits}, beats ${setting.beatsDb} dB, takes ${setting.takes} · false: ${said(kinds)} · unsure ${heard.unsure.length}`,
+  );
+}
+
+function tellAll(sessions: readonly Session[], tellEach: boolean): void {
+  const root = mkdtempSync(join(tmpdir(), 'ear-'));
+  const all: Group = { pairs: [], kinds: {}, hours: 0, unsure: 0 };
+  const offered: Kinds = {};
+  const groups = new Map<string, Group>();
+  sessions.forEach((session, i) => {
+    const { setting, truth, heard } = session;
+    const paths = written(session, root, String(i));
+    const kinds = falseAccepts(truth, heard);
+    for (const other of truth.others) add(offered, { [other.kind]: 1 });
+    const group = groups.get(nameOf(setting)) ?? { pairs: [], kinds: {}, hours: 0, unsure: 0 };
+    groups.set(nameOf(setting), group);
+    for (const sum of [all, group]) {
+      sum.pairs.push(...paths);
+      add(sum.kinds, kinds);
+      sum.hours += truth.lengthS / 3600;
+      sum.unsure += heard.unsure.length;
+    }
+    if (tellEach) tellSession(session, paths, kinds);
+  });
+  const { pairs, kinds, hours, unsure } = all;
+  console.log(`\nfalse accepts by kind in ${hours.toFixed(2)} h: ${said(kinds)}`);
+  console.log(`unsure: ${unsure} (${(unsure / hours).toFixed(0)} an hour)`);
+  console.log(`stretches of other talk: ${said(offered)}`);
+  console.log(score(pairs).at(-1));
+  if (groups.size > 1) console.log([TABLE_HEAD, ...[...groups].map(([name, group]) => tableLine(name, group))].join('\n'));
+  rmSync(root, { recursive: true });
+}
+
+/** Every session that was wished for, told as it ends. */
+function listenToAll(): Session[] {
+  const { keep } = flags;
+  const known = new Map(keptIn(keep ?? '').map((session) => [JSON.stringify(session.setting), session]));
+  const root = mkdtempSync(join(tmpdir(), 'ear-'));
+  const sessions = settings().map((setting, i) => {
+    const before = known.get(JSON.stringify(setting));
+    if (before) return before;
+    const session = listenTo(setting, flags.cli === 'all' || (flags.cli === 'first' && i === 0));
+    if (keep !== undefined) appendFileSync(keep, `${JSON.stringify(session)}\n`);
+    tellSession(session, written(session, root, 'now'), falseAccepts(session.truth, session.heard));
+    return session;
+  });
+  rmSync(root, { recursive: true });
+  return sessions;
+}
+
 function bench(): void {
   if (!existsSync(join(speech, 'compose.mjs'))) {
     console.log(`skipped: the recordings are not at ${speech} (set STILLBEAT_SPEECH)`);
     return;
   }
-  const root = mkdtempSync(join(tmpdir(), 'ear-'));
-  const pairs: string[] = [];
-  const sum: Kinds = {};
-  const offered: Kinds = {};
-  let hours = 0;
-  let unsure = 0;
-  const groups = new Map<string, Group>();
-  settings().forEach((setting, i) => {
-    const folder = join(root, String(i));
-    compose(setting, folder);
-    const byCommand = flags.cli === 'all' || (flags.cli === 'first' && i === 0);
-    const heard = byCommand ? hearByCommand(folder) : hearInProcess(folder);
-    const paths = [join(folder, 'truth.json'), join(folder, 'heard.json')] as const;
-    writeFileSync(paths[1], JSON.stringify(heard));
-    const truth = JSON.parse(readFileSync(paths[0], 'utf8')) as Truth;
-    const kinds = falseAccepts(truth, heard);
-    add(sum, kinds);
-    for (const other of truth.others) add(offered, { [other.kind]: 1 });
-    hours += truth.lengthS / 3600;
-    unsure += heard.unsure.length;
-    pairs.push(...paths);
-    const group = groups.get(nameOf(setting)) ?? { pairs: [], kinds: {}, hours: 0, unsure: 0 };
-    groups.set(nameOf(setting), group);
-    group.pairs.push(...paths);
-    add(group.kinds, kinds);
-    group.hours += truth.lengthS / 3600;
-    group.unsure += heard.unsure.length;
-    console.log(
-      `${score(paths)[0]} · words ${setting.digits}, beats ${setting.beatsDb} dB · false: ${said(kinds)} · unsure ${heard.unsure.length}`,
-    );
-  });
-  console.log(`\nfalse accepts by kind in ${hours.toFixed(2)} h: ${said(sum)}`);
-  console.log(`unsure: ${unsure} (${(unsure / hours).toFixed(0)} an hour)`);
-  console.log(`stretches of other talk: ${said(offered)}`);
-  console.log(score(pairs).at(-1));
-  if (groups.size > 1) console.log([TABLE_HEAD, ...[...groups].map(([name, group]) => tableLine(name, group))].join('\n'));
+  if (flags.merge === undefined) tellAll(listenToAll(), false);
+  else tellAll(flags.merge.split(',').flatMap(keptIn), true);
 }
 
 bench();

@@ -18,6 +18,12 @@ const SCREENS: readonly (readonly [string, string])[] = [
   ['#/dogs', 'Dogs, handlers, places'],
   ['#/dogs/demo-dog', 'Worth knowing'],
   ['#/observe/nowhere', 'not on this device'],
+  ['#/homework', 'Open homework from a file'],
+  ['#/homework/NOTHING', 'This homework was not taken'],
+  ['#/desk', 'Nothing lies on it yet'],
+  ['#/desk/nowhere', 'not on the desk'],
+  ['#/give/demo-plan', 'Sessions a week'],
+  ['#/sheet/nowhere', 'not on this device'],
 ];
 
 describe.each(['light', 'dark'] as const)('in the %s theme', (colorScheme) => {

@@ -109,7 +109,7 @@ function Item({ received }: { received: HomeworkReceived }) {
       <Changed received={received} />
       <details>
         <summary>{t('Read it again')}</summary>
-        <Told homework={homework} />
+        <Told homework={homework} under={2} />
       </details>
       <SendBack homework={homework} />
     </li>

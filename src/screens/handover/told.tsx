@@ -5,7 +5,8 @@ import { ruleOf, sayRule } from '../../core/rule.ts';
 import css from './handover.module.css';
 import { sayASessionsAWeek, sayCaution, sayStep, wordMeaning } from './words.ts';
 
-export function Told({ homework }: { homework: Homework }) {
+/** @param under the level of the heading that it stands under. */
+export function Told({ homework, under = 1 }: { homework: Homework; under?: 1 | 2 }) {
   const { caution, note, position, rule, sessionsAWeek, steps } = homework;
   return (
     <div className={css.told}>
@@ -25,7 +26,7 @@ export function Told({ homework }: { homework: Homework }) {
         <dd>{sayRule(ruleOf(rule))}</dd>
       </dl>
       {caution ? <p className={css.caution}>{caution}</p> : null}
-      <Steps steps={steps} />
+      <Steps steps={steps} Heading={under === 1 ? 'h2' : 'h3'} />
     </div>
   );
 }
@@ -49,10 +50,10 @@ function Words({ homework: { words } }: { homework: Homework }) {
   );
 }
 
-function Steps({ steps }: Pick<Homework, 'steps'>) {
+function Steps({ steps, Heading }: Pick<Homework, 'steps'> & { Heading: 'h2' | 'h3' }) {
   return (
     <section className="stack">
-      <h3>{steps.length === 1 ? t('1 step') : t('{n} steps, the easiest first', { n: steps.length })}</h3>
+      <Heading>{steps.length === 1 ? t('1 step') : t('{n} steps, the easiest first', { n: steps.length })}</Heading>
       <ol className={css.steps}>
         {steps.map((step, at) => (
           <li key={step.id}>

@@ -17,6 +17,8 @@ const SCREENS: readonly (readonly [string, string])[] = [
   ['#/review/nowhere', 'not on this device'],
   ['#/dogs', 'Dogs, handlers, places'],
   ['#/dogs/demo-dog', 'Worth knowing'],
+  ['#/card/demo-dog', 'A head that comes up is a no'],
+  ['#/exam/demo-dog', 'Ask the practice what will be done'],
   ['#/observe/nowhere', 'not on this device'],
   ['#/homework', 'Open homework from a file'],
   ['#/homework/NOTHING', 'This homework was not taken'],

@@ -11,6 +11,7 @@ import { SPOKEN_WORDS, type SpokenWord } from '../word.ts';
 import { type CardLine, condense, type Listed } from './condense.ts';
 import { type AreaCount, countAreas } from './count-areas.ts';
 import { evidenceOf } from './evidence.ts';
+import { plansOf } from './plans-of.ts';
 
 export interface Card {
   readonly dog: Dog;
@@ -55,7 +56,7 @@ export interface CardInput {
 
 export function cardOf({ dog, library, digests, exams, today }: CardInput): Card {
   const own = digests.filter(({ dogId }) => dogId === dog.id);
-  const plans = library.plans.filter(({ dogId }) => dogId === dog.id);
+  const plans = plansOf(dog.id, library.plans, own);
   const ladders = laddersOf(plans, own);
   const lines = ladders.flatMap(([planId, steps]) => linesOf(planId, steps, own));
   const isKept = ({ evidence }: CardLine) => evidence.standing.kind === 'kept-for-good';

@@ -181,6 +181,6 @@ export const GERMAN_EXAM = {
   'not begun': 'nicht begonnen',
   'The list: {n} of {of} done': 'Die Liste: {n} von {of} gemacht',
   'head up: {n}': 'Kopf hoch: {n}',
-  'An examination is no training: progress and the next start leave it out. The card tells it as the last time.':
-    'Eine Untersuchung ist kein Training: Verlauf und nächster Beginn lassen sie weg. Die Karte nennt sie als letztes Mal.',
+  'An examination is no training: progress and the next start leave it out. Held on its day, the card tells it as the last time; before it, it was a rehearsal.':
+    'Eine Untersuchung ist kein Training: Verlauf und nächster Beginn lassen sie weg. An ihrem Tag nennt die Karte sie als letztes Mal; davor war es eine Probe.',
 } as const;

@@ -18,7 +18,7 @@ export function CardScreen({ dogId }: { dogId: string }) {
   const card = useMemo(() => {
     if (!dog || !progress) return null;
     const { digests, exams, today } = progress;
-    return cardOf({ dog, library, digests: withNamesNow(digests, library), exams, today });
+    return cardOf({ dog, library, digests: withNamesNow(digests, library), exams: withNamesNow(exams, library), today });
   }, [dog, library, progress]);
   if (!dog)
     return (

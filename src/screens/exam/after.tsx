@@ -26,7 +26,11 @@ export function AfterExam({ state, onDone }: { state: SessionState; onDone?: () 
           </li>
         ))}
       </ul>
-      <p>{t('An examination is no training: progress and the next start leave it out. The card tells it as the last time.')}</p>
+      <p>
+        {t(
+          'An examination is no training: progress and the next start leave it out. Held on its day, the card tells it as the last time; before it, it was a rehearsal.',
+        )}
+      </p>
       <div className="row">
         <Link href={`/card/${dog}`} className="button">
           {t('Card for the examiner')}

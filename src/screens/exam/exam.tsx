@@ -1,6 +1,7 @@
 /** The day itself, before it: what is to be done, how ready the dog is for each, the way there at its own pace, and what to ask for. */
 import { useState } from 'react';
 import { Link, useLocation } from 'wouter';
+import { plansOf } from '../../core/card/plans-of.ts';
 import type { Dog } from '../../core/event.ts';
 import { type ExamPlan, nearestExam } from '../../core/exam/exam.ts';
 import { paceOf } from '../../core/exam/pace.ts';
@@ -80,7 +81,7 @@ function Planned({ dog, exam, progress }: PlannedProps) {
   const { saveExam } = useIntents();
   const { today } = progress;
   const digests = withNamesNow(progress.digests, library).filter(({ dogId }) => dogId === dog.id);
-  const plans = library.plans.filter(({ dogId }) => dogId === dog.id);
+  const plans = plansOf(dog.id, library.plans, digests);
   const judged = exam.items.map((item) => ({ item, readiness: readinessOf(item, plans, digests, today) }));
   const place = exam.place === '' ? '' : nameOf(library.places, exam.place);
   const pace = paceOf(digests, plans, today);

@@ -64,6 +64,13 @@ describe('a line of the card', () => {
     expect(titles(card([warm]))).toEqual([[], []]);
   });
 
+  test('of a plan that came back with homework under another dog’s record is told with its ladder', () => {
+    const plans = [{ ...DEMO_PLAN, id: 'back', dogId: 'her record there' }];
+    const back = card([{ ...of(1, 'hold-5', 9, 10), planId: 'back' }], { library: { ...LIBRARY, plans } });
+    expect(back.notYet.lines.map(({ title }) => title)).toEqual(['Lie flat 5 s']);
+    expect(back.positions).toEqual([DEMO_PLAN.position]);
+  });
+
   test('is made of this dog alone', () => expect(card([{ ...of(1, 'hold-5', 9, 10), dogId: 'another' }]).practised).toBeNull());
 
   test('of a step that is on the plan no more is told all the same, and half steps are left out', () => {

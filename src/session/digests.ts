@@ -9,31 +9,17 @@ import type { SessionHead } from '../store/event-store.ts';
 import { readLog } from './read-back.ts';
 import type { Rooms } from './rooms.ts';
 
-/** A digest and how many events it was made of; null: none could be made. */
-interface Made {
-  readonly events: number;
-  readonly digest: SessionDigest | null;
-}
-
-interface Memory {
-  readonly made: Map<string, Made>;
-  /** Put right in this visit: the list of sessions does not count that yet, so what is kept of them would look fresh. */
-  readonly putRight: Set<string>;
-}
-
 /** With so many sessions to read, and most of all there are, one reading of everything is quicker than one for each. */
 const MANY = 20;
 /** After so many the screen may draw: some 30 ms of work. */
 const BATCH = 100;
-
-const memoryFor = new WeakMap<Rooms, Memory>();
 
 /** By session. Null when the store cannot be read (the problem is shown). */
 export async function digestsOf(
   rooms: Rooms,
   heads: readonly SessionHead[],
 ): Promise<ReadonlyMap<string, SessionDigest | null> | null> {
-  const { made } = memoryOf(rooms);
+  const { made } = rooms.digested;
   const stale = heads.filter(({ id, events }) => made.get(id)?.events !== events);
   const unknown = await takeKept(rooms, stale);
   for (let from = 0; from < unknown.length; ) {
@@ -44,33 +30,12 @@ export async function digestsOf(
   return new Map(heads.map(({ id }) => [id, made.get(id)?.digest ?? null]));
 }
 
-function memoryOf(rooms: Rooms): Memory {
-  const known = memoryFor.get(rooms);
-  if (known) return known;
-  const memory: Memory = { made: new Map(), putRight: new Set() };
-  memoryFor.set(rooms, memory);
-  rooms.use.subscribe(({ reviewed, heads }, before) => {
-    // A review may have put its session right, and the list of sessions does not count that.
-    if (reviewed && reviewed !== before.reviewed) {
-      memory.made.delete(reviewed.sessionId);
-      memory.putRight.add(reviewed.sessionId);
-    }
-    if (heads !== before.heads) forgetAllBut(memory, heads);
-  });
-  return memory;
-}
-
-function forgetAllBut({ made }: Memory, heads: readonly SessionHead[]): void {
-  const there = new Set(heads.map(({ id }) => id));
-  for (const id of made.keys()) if (!there.has(id)) made.delete(id);
-}
-
 /** What a kept digest must have been made of to be as good as a new one. */
 const stampOf = ({ events, lastAt }: SessionHead): string => `${DIGEST_VERSION}/${events}/${lastAt}`;
 
 /** Takes over what is kept on the device; returns what has to be made. */
 async function takeKept(rooms: Rooms, stale: readonly SessionHead[]): Promise<readonly SessionHead[]> {
-  const { made, putRight } = memoryOf(rooms);
+  const { made, putRight } = rooms.digested;
   const asked = stale.filter(({ id }) => !putRight.has(id));
   if (asked.length === 0) return stale;
   const kept = await rooms.store.digests(asked.map(({ id }) => id));
@@ -90,7 +55,7 @@ function isMost(rooms: Rooms, unknown: readonly SessionHead[]): boolean {
 async function makeAll(rooms: Rooms, heads: readonly SessionHead[]): Promise<boolean> {
   const logs = await readLogs(rooms, heads);
   if (!logs) return false;
-  const { made } = memoryOf(rooms);
+  const { made } = rooms.digested;
   for (let from = 0; from < heads.length; from += BATCH) {
     const batch = heads.slice(from, from + BATCH);
     for (const { id, events } of batch) made.set(id, { events, digest: digestLog(logs.get(id) ?? []) });
@@ -103,7 +68,7 @@ async function makeAll(rooms: Rooms, heads: readonly SessionHead[]): Promise<boo
 /** For the next visit. Not while a log holds what the device does not have yet. */
 function keep(rooms: Rooms, heads: readonly SessionHead[]): void {
   if (rooms.writer.waiting().length > 0) return;
-  const { made, putRight } = memoryOf(rooms);
+  const { made, putRight } = rooms.digested;
   const rows = heads
     .filter(({ id }) => !putRight.has(id))
     .map((head) => ({ id: head.id, stamp: stampOf(head), digest: made.get(head.id)?.digest ?? null }));

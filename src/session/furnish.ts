@@ -1,6 +1,7 @@
 /** Opens what hears and sounds, after the first screen: the sound room, the ears, the live session, teaching; and ties each to the others. */
 import { settingsOf } from '../core/settings.ts';
 import { earChanged, hidden, platformChanged, roomChanged, shown } from './changes.ts';
+import { rememberDigests } from './digested.ts';
 import { isLive } from './live.ts';
 import { createPractice } from './practice.ts';
 import type { HomeRooms, Rooms } from './rooms.ts';
@@ -55,7 +56,7 @@ export async function furnish(home: HomeRooms): Promise<Rooms | null> {
     ...{ ear, keeper, handler: () => settingsOf(keeper.library()).handler },
     show: (state, taught, isWorkingOut) => use.setState({ teaching: state, taught, isWorkingOut }),
   });
-  const rooms: Rooms = { ...home, room, ear, platformEar, practice, teaching };
+  const rooms: Rooms = { ...home, room, ear, platformEar, practice, teaching, digested: rememberDigests(use) };
   late.rooms = rooms;
   applySettings(rooms);
   timers.every(LOOK_MS, () => ear.look());

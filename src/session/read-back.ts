@@ -3,6 +3,7 @@ import { foldCorrected } from '../core/correct.ts';
 import { isSessionEvent, type SessionEvent } from '../core/event.ts';
 import { endedOnLift, fold, type SessionState } from '../core/fold.ts';
 import { firstStart, type NextStart, nextStart } from '../core/next-start.ts';
+import { sessionOrder } from '../core/standing.ts';
 import type { HomeRooms } from './rooms.ts';
 import { daysBetween } from './wall-clock.ts';
 
@@ -25,7 +26,7 @@ export async function readLog({ store, use, writer }: HomeRooms, sessionId: stri
     return null;
   }
   const waiting = writer.waiting().filter(isSessionEvent);
-  return [...events.value.events, ...waiting.filter(({ session }) => session === sessionId)];
+  return sessionOrder([...events.value.events, ...waiting.filter(({ session }) => session === sessionId)]);
 }
 
 /** As it was put right: where to start next time hangs on what happened, not on what was misheard. */

@@ -12,6 +12,7 @@ import type { PlatformEar, PlatformEarParts } from '../ears/platform.ts';
 import type { EventStore } from '../store/event-store.ts';
 import type { Persistence, Room } from '../store/persist.ts';
 import type { AppState } from './app-state.ts';
+import type { Digested } from './digested.ts';
 import type { LibraryKeeper } from './library.ts';
 import type { Practice } from './practice.ts';
 import type { Teaching } from './teaching.ts';
@@ -91,4 +92,5 @@ export interface Rooms extends HomeRooms {
   readonly platformEar: PlatformEar;
   readonly practice: Practice;
   readonly teaching: Teaching;
+  readonly digested: Digested;
 }

@@ -31,6 +31,7 @@ test('a correction changes the digest of its session, and no other session is re
   await app.intents.openReview(sessionId);
   const rep = app.getState().reviewed?.state.reps[0];
   expect(await app.intents.correct({ do: 'relabel', of: rep?.endedBy ?? '', as: null })).toBeNull();
+  expect(app.getState().reviewed?.session.corrections, 'shown, though another device had the session').toBe(1);
   await settle();
   one.mockClear();
   const after = await app.intents.readProgress();

@@ -77,6 +77,12 @@ export const GERMAN_PROGRESS = {
   '“{title}” is good in one place, {place}. Try it once in another.':
     '„{title}“ klappt an einem Ort: {place}. Versuche es einmal an einem anderen.',
   '“{title}” is the first step that is not kept for good yet.': '„{title}“ ist die erste Stufe, die noch nicht sitzt.',
+  '“{title}” lifted {lifted} of {of} times in one place, {place}. Practise it in another, where it is good: {better}.':
+    '„{title}“ an einem Ort, {place}: {lifted} von {of} abgehoben. Übe es an einem anderen, wo es klappt: {better}.',
+  '“{title}” lifted {lifted} of {of} times in one place, {place}, and nothing easier is on the ladder. Put a step under it.':
+    '„{title}“ an einem Ort, {place}: {lifted} von {of} abgehoben, und die Leiter hat nichts Leichteres. Setze eine Stufe darunter.',
+  'Half of it, or a quieter place, is where the dog can win. Does a dog that knew it lift now? Ask your veterinarian: it may hurt.':
+    'Die Hälfte davon oder ein ruhigerer Ort: Dort kann der Hund gewinnen. Hebt ein Hund jetzt ab, der es schon konnte? Frag deine Tierarztpraxis: Es kann wehtun.',
   'Every step is kept for good. Check each now and then.': 'Jede Stufe sitzt. Prüfe jede ab und zu.',
   'It was never tried there. Begin a step or two lower: in a new place an old step is new again.':
     'Dort wurde es nie versucht. Fang ein, zwei Stufen tiefer an: An einem neuen Ort ist eine alte Stufe wieder neu.',

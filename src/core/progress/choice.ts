@@ -14,7 +14,7 @@ export interface Choice {
 
 export const ANY: Choice = { dogId: null, planId: null, stepId: null, area: null, place: null, handler: null };
 
-/** Oldest first; sessions without a rep on what is asked about drop out. */
+/** Oldest first; sessions that hold none of the steps asked about drop out. */
 export function choose(digests: readonly SessionDigest[], choice: Choice): readonly SessionDigest[] {
   return digests
     .filter((digest) => isChosen(digest, choice))
@@ -37,7 +37,7 @@ function withSteps(digest: SessionDigest, { stepId, area }: Choice): readonly Se
   return steps.length === 0 ? [] : [steps === digest.steps ? digest : { ...digest, steps }];
 }
 
-/** By the instant, then by name: two devices may have written in the same second. */
+/** By the local day, then by the instant, then by id: two devices may have written at the same instant. */
 function byTime(a: SessionDigest, b: SessionDigest): number {
   return a.day - b.day || a.atMs - b.atMs || (a.id < b.id ? -1 : 1);
 }

@@ -52,6 +52,8 @@ export interface GridRow {
   readonly standing: Standing;
   /** [column] */
   readonly cells: readonly Cell[];
+  /** The latest session with a trial on it; null: none yet. */
+  readonly latest: Visit | null;
 }
 
 export interface Grid {
@@ -106,7 +108,7 @@ function rowOf(stepId: string, title: string, visits: readonly Visit[], columns:
   const cells = columns.map(({ place, handler }) =>
     cellOf(visits.filter((one) => one.place === place && one.handler === handler)),
   );
-  return { stepId, title, standing: standingOf(visits), cells };
+  return { stepId, title, standing: standingOf(visits), cells, latest: visits.at(-1) ?? null };
 }
 
 function cellOf(visits: readonly Visit[]): Cell {
@@ -171,6 +173,14 @@ export type NextTry =
   /** Good where it was practised, and no other place is known. */
   | { readonly kind: 'another-place'; readonly title: string; readonly knownPlace: string }
   | { readonly kind: 'go-on'; readonly title: string }
+  /** The lowest step, and it lifted: nothing easier is on the ladder. `better`: where it is good; null: nowhere yet. */
+  | {
+      readonly kind: 'too-big';
+      readonly title: string;
+      readonly at: Column;
+      readonly latest: Visit;
+      readonly better: Column | null;
+    }
   | { readonly kind: 'all-kept' };
 
 export function nextToTry(grid: Grid, today: Day): NextTry {
@@ -211,8 +221,21 @@ function secondPlace({ rows, columns }: Grid): NextTry | null {
 }
 
 /** The hardest step that was practised and is not yet kept for good; when all are, the next on the ladder. */
-function stepUnderWay({ rows }: Grid): NextTry | null {
+function stepUnderWay(grid: Grid): NextTry | null {
+  const { rows } = grid;
   const under = rows.findLast(({ standing }) => standing.kind === 'on-the-way');
   const next = under ?? rows.find(({ standing }) => standing.kind === 'never');
-  return next ? { kind: 'go-on', title: next.title } : null;
+  if (!next) return null;
+  return tooBig(grid, next) ?? { kind: 'go-on', title: next.title };
+}
+
+/**
+ * The lowest step, of whose latest trials half or more lifted: to do the same again where it failed is no advice.
+ * (Half: common practice, no source. On a higher step the next session begins lower by itself.)
+ */
+function tooBig({ rows, columns }: Grid, row: GridRow): NextTry | null {
+  const { title, latest, cells } = row;
+  if (row !== rows[0] || !latest || 2 * latest.kept > latest.of) return null;
+  const better = columns.find((column, nth) => isMet(cells[nth]) && column.place !== latest.place) ?? null;
+  return { kind: 'too-big', title, at: { place: latest.place, handler: latest.handler }, latest, better };
 }

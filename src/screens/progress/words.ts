@@ -177,9 +177,24 @@ export function sayNext(next: NextTry): string {
       });
     case 'go-on':
       return t('“{title}” is the first step that is not kept for good yet.', { title: next.title });
+    case 'too-big':
+      return sayTooBig(next);
     case 'all-kept':
       return t('Every step is kept for good. Check each now and then.');
   }
+}
+
+function sayTooBig({ title, at, latest, better }: Extract<NextTry, { kind: 'too-big' }>): string {
+  const lifted = latest.of - latest.kept;
+  const said = { title, place: placeName(at.place), lifted, of: latest.of };
+  return better
+    ? t('“{title}” lifted {lifted} of {of} times in one place, {place}. Practise it in another, where it is good: {better}.', {
+        ...{ ...said, better: placeName(better.place) },
+      })
+    : t(
+        '“{title}” lifted {lifted} of {of} times in one place, {place}, and nothing easier is on the ladder. Put a step under it.',
+        said,
+      );
 }
 
 function sayTryHere({ title, isNew, at }: Extract<NextTry, { kind: 'try-here' }>): string {
@@ -196,6 +211,10 @@ export function sayHow(next: NextTry): string | null {
   switch (next.kind) {
     case 'try-here':
       return t('It was never tried there. Begin a step or two lower: in a new place an old step is new again.');
+    case 'too-big':
+      return t(
+        'Half of it, or a quieter place, is where the dog can win. Does a dog that knew it lift now? Ask your veterinarian: it may hurt.',
+      );
     case 'another-place':
       return t('Choose the other place before you practise, so that it is counted there.');
     case 'check':

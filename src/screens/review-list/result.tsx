@@ -7,7 +7,7 @@ import { Stairs } from '../picture/stairs.tsx';
 import { unbroken } from '../picture/unbroken.ts';
 import css from './review-list.module.css';
 
-/** @param lastAt when the session was last written to: a session that was put right is read again. */
+/** @param lastAt when the last event of the session was written, as the list has it: one that has grown since is read again. */
 export function Result({ sessionId, lastAt }: { sessionId: string; lastAt: string }) {
   const { readSession } = useIntents();
   const [state, setState] = useState<SessionState | null>(null);

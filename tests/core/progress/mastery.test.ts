@@ -109,6 +109,18 @@ describe('the next best thing to try', () => {
   test('with one place only, another one', () =>
     expect(next(good(1, 'a'), good(2, 'a'), good(3, 'a'))).toEqual({ kind: 'another-place', title: 'a', knownPlace: 'kitchen' }));
 
+  test('not the lowest step again where half of it lifted: it is too big there', () => {
+    const lifted = digest(3, on('a', 5, 10), { place: 'garden' });
+    expect(next(good(1, 'a'), lifted)).toMatchObject({
+      ...{ kind: 'too-big', title: 'a', at: { place: 'garden' }, better: { place: 'kitchen' } },
+    });
+    expect(next(digest(1, on('a', 2, 10)))).toMatchObject({ kind: 'too-big', at: { place: 'kitchen' }, better: null });
+    expect(next(digest(1, on('a', 6, 10)))).toEqual({ kind: 'go-on', title: 'a' });
+  });
+
+  test('on a higher step that lifted it is the step itself: the next session begins lower of its own accord', () =>
+    expect(next(digest(1, on('a', 9, 10)), digest(2, on('b', 2, 10)))).toEqual({ kind: 'go-on', title: 'b' }));
+
   test('else the step that is under way, not one that was left behind', () =>
     expect(next(digest(1, on('a', 5, 10)), digest(2, on('b', 5, 10)))).toEqual({ kind: 'go-on', title: 'b' }));
 });

@@ -7,7 +7,7 @@ import type { SessionEvent } from './event.ts';
 import { append, type BadLog, fold, type SessionState } from './fold.ts';
 import { callsInOrder, isOverruled } from './placed-calls.ts';
 import { hearInRep, type Phase, WAITING } from './rep.ts';
-import { standingEvents, writtenInReview } from './standing.ts';
+import { sessionOrder, standingEvents, writtenInReview } from './standing.ts';
 import type { Seconds } from './units.ts';
 import type { EarName, Unsure, Word } from './word.ts';
 
@@ -58,6 +58,9 @@ export interface CorrectedSession {
   readonly corrections: number;
   readonly canUndo: string | null;
   readonly canRedo: string | null;
+  /** What these take back and bring again. */
+  readonly undoes: Correction | null;
+  readonly redoes: Correction | null;
 }
 
 export type CorrectionProblem = {
@@ -69,13 +72,15 @@ export type CorrectionProblem = {
 const AFTER_END_S: Seconds = 60;
 
 export function foldCorrected(
-  log: readonly SessionEvent[],
+  written: readonly SessionEvent[],
 ): { readonly ok: true; readonly session: CorrectedSession } | { readonly ok: false; readonly problem: BadLog } {
+  const log = sessionOrder(written);
   const standing = standingEvents(log);
   const corrections = standing.filter((event): event is Corrected => event.type === 'corrected');
   const corrected = correctedLog(standing, corrections, writtenInReview(log));
   const folded = fold(corrected);
   if (!folded.ok) return folded;
+  const redone = redoable(log);
   return {
     ok: true,
     session: {
@@ -85,7 +90,9 @@ export function foldCorrected(
       ...textsOf(corrections),
       corrections: corrections.length,
       canUndo: corrections.at(-1)?.id ?? null,
-      canRedo: redoable(log),
+      canRedo: redone?.id ?? null,
+      undoes: corrections.at(-1)?.body ?? null,
+      redoes: redone?.of ?? null,
     },
   };
 }
@@ -331,11 +338,12 @@ function textsOf(corrections: readonly Corrected[]): Pick<CorrectedSession, 'not
 }
 
 /** The undo to take back: the latest one of a correction that stands, unless something was corrected after it. */
-function redoable(log: readonly SessionEvent[]): string | null {
-  const ids = new Set(log.flatMap(({ id, type }) => (type === 'corrected' ? [id] : [])));
-  const standing = standingEvents(log);
-  const last = standing.findLast((event) => event.type === 'undone' && ids.has(event.body.of));
-  if (!last) return null;
+function redoable(log: readonly SessionEvent[]): { readonly id: string; readonly of: Correction } | null {
+  const made = new Map(log.flatMap((event) => (event.type === 'corrected' ? [[event.id, event.body]] : [])));
+  const undone = standingEvents(log).filter((event) => event.type === 'undone');
+  const last = undone.findLast((event) => made.has(event.body.of));
+  const of = last && made.get(last.body.of);
+  if (!last || !of) return null;
   const isCorrectedSince = log.slice(log.indexOf(last)).some(({ type }) => type === 'corrected');
-  return isCorrectedSince ? null : last.id;
+  return isCorrectedSince ? null : { id: last.id, of };
 }

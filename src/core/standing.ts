@@ -20,3 +20,16 @@ export function writtenInReview(log: readonly SessionEvent[]): ReadonlySet<strin
   for (const event of log) if (event.type === 'undone' && ids.has(event.body.of)) ids.add(event.id);
   return ids;
 }
+
+/**
+ * The session as it happened, then what was written afterwards, by the time on its stamp. Each device counts its events from a
+ * number of its own: what a second one corrects would else stand before the session's first event.
+ */
+export function sessionOrder(log: readonly SessionEvent[]): readonly SessionEvent[] {
+  const begun = log.find(({ type }) => type === 'session-started');
+  if (!begun || log.every(({ device }) => device === begun.device)) return log;
+  const review = writtenInReview(log.filter(({ device }) => device === begun.device));
+  const isAfter = ({ id, device }: SessionEvent) => device !== begun.device || review.has(id);
+  const after = log.filter(isAfter).toSorted((a, b) => Date.parse(a.at) - Date.parse(b.at));
+  return [...log.filter((event) => !isAfter(event)), ...after];
+}

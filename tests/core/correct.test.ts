@@ -180,6 +180,29 @@ describe('a corrected session', () => {
 });
 
 describe('what a handler puts right', () => {
+  test('on another device counts just the same, and its latest correction is the one taken back', () => {
+    const log = typedLog('kkk');
+    const marks = wordIds(log).filter((_, nth) => nth % 2 === 1);
+    const [begun] = log as [SessionEvent];
+    // A trainer's device has written few events: its numbers are lower than the session's own, and a store sorts by number.
+    const there = (seq: number, minute: number, body: Correction) =>
+      ({
+        ...begun,
+        id: `trainer:${seq}`,
+        device: 'trainer',
+        seq,
+        at: `2027-01-01T10:0${minute}:00.000Z`,
+        type: 'corrected',
+        body,
+      }) as SessionEvent;
+    const first = there(0, 1, { do: 'relabel', of: marks[0] ?? '', as: 'lifted' });
+    const second = there(0.5, 2, { do: 'relabel', of: marks[2] ?? '', as: 'lifted' });
+    const shuffled = [second, first, ...log];
+    expect(outcomes(shuffled)).toEqual(['lifted', 'kept', 'lifted']);
+    expect(correctedOf(shuffled)).toMatchObject({ canUndo: second.id, undoes: second.body });
+    expect(correctedOf(shuffled)).toEqual(correctedOf([...log, first, second]));
+  });
+
   test('a mark that was taken for a lift: the rep is kept, and the rule would have raised', () => {
     const log = typedLog('kkkk kkkk l', DEMO_PLAN);
     const last = wordIds(log).at(-1) ?? '';

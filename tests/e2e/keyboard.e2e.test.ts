@@ -73,7 +73,7 @@ test('by the keyboard alone: practise, review, open a rep, put it right, take it
   await tabTo(page, 'It was mark');
   await page.keyboard.press('Enter');
   await page.getByText('1 correction.').first().waitFor();
-  await tabTo(page, 'Undo');
+  await tabTo(page, 'Undo: rep 3, it was mark');
   await page.keyboard.press('Enter');
   await page.getByText('0 corrections.').first().waitFor();
   expect((await readSession(page)).reps.map(({ outcome }) => outcome)).toEqual(['kept', 'kept', 'lifted']);

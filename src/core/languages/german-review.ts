@@ -54,6 +54,17 @@ export const GERMAN_REVIEW = {
   '{outcome}, held {held}': '{outcome}, {held} gehalten',
   Undo: 'Zurücknehmen',
   Redo: 'Wiederherstellen',
+  'Undo: {what}': 'Zurücknehmen: {what}',
+  'Redo: {what}': 'Wiederherstellen: {what}',
+  'rep {n}, {what}': 'Wiederholung {n}, {what}',
+  'it was heard right': 'es war richtig gehört',
+  'it was no word': 'es war kein Wort',
+  'it was {word}': 'es war „{word}“',
+  'a word moved': 'ein Wort verschoben',
+  '{word} put in': '„{word}“ eingesetzt',
+  'it was no trial': 'es zählt nicht',
+  'the note on this session': 'die Notiz zu dieser Einheit',
+  'the note': 'die Notiz',
 
   // Pain.
   'Could something hurt?': 'Könnte etwas wehtun?',

@@ -71,7 +71,11 @@ function carryOut(ask: Ask, here: Device, server: Server, passphrase: string): A
       const there = ask.ids.map((id) => [id, server.contentOf(id) ?? ''] as const);
       const conflicts = there.filter(([id, content]) => (here.events.get(id) ?? content) !== content);
       for (const [id, content] of there) if (!here.events.has(id)) here.events.set(id, content);
-      return { to: 'fetch', conflicts: conflicts.map(([id, there]) => ({ id, path: '', here: here.events.get(id) ?? '', there })), refused: [] };
+      return {
+        to: 'fetch',
+        conflicts: conflicts.map(([id, there]) => ({ id, path: '', here: here.events.get(id) ?? '', there })),
+        refused: [],
+      };
     }
     case 'look-here':
       return { to: 'look-here', ids: [...here.events.keys()].filter((id) => !isKnown(ask.known, id)) };

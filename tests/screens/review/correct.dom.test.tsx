@@ -66,9 +66,9 @@ test('a lift that was a mark: the rep changes, the count changes, what was heard
   fireEvent.click(screen.getByRole('checkbox', { name: 'Show it as it was heard' }));
   expect(finding()).toBe(heard);
   fireEvent.click(screen.getByRole('checkbox', { name: 'Show it as it was heard' }));
-  fireEvent.click(within(putRight()).getByRole('button', { name: 'Undo' }));
+  fireEvent.click(within(putRight()).getByRole('button', { name: 'Undo: rep 11, it was mark' }));
   await waitFor(() => expect(finding()).toBe(heard));
-  fireEvent.click(within(putRight()).getByRole('button', { name: 'Redo' }));
+  fireEvent.click(within(putRight()).getByRole('button', { name: 'Redo: rep 11, it was mark' }));
   await waitFor(() => expect(finding()).not.toBe(heard));
 });
 
@@ -157,7 +157,7 @@ test('a mark that was no word: the rep goes on to the end of the next, and undo 
   press(panel(4), 'Not a word', 1);
   await waitFor(() => expect(reps()).toBe(before - 1));
   expect(told()).toContain('Hold was said again once');
-  fireEvent.click(within(putRight()).getByRole('button', { name: 'Undo' }));
+  fireEvent.click(within(putRight()).getByRole('button', { name: 'Undo: rep 4, it was no word' }));
   await waitFor(() => expect(reps()).toBe(before));
 });
 

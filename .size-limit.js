@@ -23,5 +23,11 @@ export default [
   { name: 'first screen', path: firstScreen, gzip: true, limit: '140 kB' },
   ...threads('worker', '60 kB'),
   ...threads('worklet', '5 kB'),
-  { name: 'precache, not packed', path: precached.length > 0 ? precached : 'dist/no precache', gzip: false, brotli: false, limit: '4 MB' },
+  {
+    name: 'precache, not packed',
+    path: precached.length > 0 ? precached : 'dist/no precache',
+    gzip: false,
+    brotli: false,
+    limit: '4 MB',
+  },
 ];

@@ -26,7 +26,10 @@ async function hosted() {
 test('a part that is gone costs nothing: the data is saved, the report is copied, the newest version comes by one tap', async () => {
   const host = await hosted();
   const browser = await launchChromium();
-  const context = await browser.newContext({ acceptDownloads: true, permissions: ['microphone', 'clipboard-read', 'clipboard-write'] });
+  const context = await browser.newContext({
+    acceptDownloads: true,
+    permissions: ['microphone', 'clipboard-read', 'clipboard-write'],
+  });
   const page = await context.newPage();
   await page.goto(host.url);
   await page.evaluate(() => navigator.serviceWorker.ready);

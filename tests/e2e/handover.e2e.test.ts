@@ -93,7 +93,10 @@ test('by file: given, accepted, practised two taps later, sent back, seen on the
   await trainer.getByText('1 in seven days, asked for: 3').waitFor();
   expect(await findings(trainer), 'the desk').toEqual([]);
   await trainer.getByRole('link', { name: /Biscuit/ }).click();
-  await trainer.getByText(/5 of 5/).first().waitFor();
+  await trainer
+    .getByText(/5 of 5/)
+    .first()
+    .waitFor();
   expect(await findings(trainer), 'a dog on the desk').toEqual([]);
   // The dog of the owner does not crowd the trainer's first screen.
   await go(trainer, '/', 'The desk: 1 dog');

@@ -13,7 +13,7 @@ import type { App } from '../../../src/session/app.ts';
 import { digest, on } from '../../core/progress/digests.ts';
 
 function fakeApp(digests: readonly SessionDigest[]): App {
-  const library = { dogs: [DEMO_DOG], plans: [], handlers: [], places: [] };
+  const library = { dogs: [DEMO_DOG], plans: [], handlers: [], places: [], homework: { given: [], received: [] } };
   const use = create(() => ({ library, heads: [] }));
   const intents = { readProgress: async () => ({ digests, unread: 0, today: 40 }), after: () => () => {} };
   return Object.assign(use, { intents }) as unknown as App;

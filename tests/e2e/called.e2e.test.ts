@@ -195,7 +195,7 @@ async function expectFlags(page: Page, steps: Parameters<typeof sayCall>[1], cal
     const index = calls.filter((each) => each.afterRep === afterRep).findIndex((each) => each.call === call);
     await page.locator(`[data-item="call-${afterRep}-${index}"]`).focus();
     await page.keyboard.press('Enter');
-    const said = async () => flat((await page.locator('[role=status]').last().textContent()) ?? '');
+    const said = async () => flat((await page.locator('[role=status]').allTextContents()).join(' '));
     await expect.poll(said).toContain(flat(sayCall(call, steps)));
   }
 }

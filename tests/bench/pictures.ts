@@ -18,7 +18,7 @@ const PHONE = { width: 390, height: 844 };
 
 /** Eight weeks of one invented dog, so that progress has something to show. */
 const HISTORY = {
-  ...{ plan: DEMO_PLAN, sessions: 26, seed: 5 },
+  ...{ plan: DEMO_PLAN, sessions: 9, seed: 5 },
   ...{ places: ['bathroom', 'garden', 'a friend’s kitchen'], handlers: ['me', 'Ada'] },
 };
 
@@ -64,6 +64,10 @@ async function takeAll(browser: Browser, appUrl: string): Promise<void> {
 const SCREENS: readonly (readonly [string, string])[] = [
   ['plan/demo-plan', 'plan'],
   ['progress', 'progress'],
+  ['card/demo-dog', 'card'],
+  ['homework/give/demo-plan', 'homework'],
+  ['desk', 'desk'],
+  ['sound', 'sound-check'],
 ];
 
 async function addHistory(page: Page, appUrl: string): Promise<void> {

@@ -65,9 +65,7 @@ const SCREENS: readonly (readonly [string, string])[] = [
   ['plan/demo-plan', 'plan'],
   ['progress', 'progress'],
   ['card/demo-dog', 'card'],
-  ['homework/give/demo-plan', 'homework'],
-  ['desk', 'desk'],
-  ['sound', 'sound-check'],
+  ['give/demo-plan', 'homework'],
 ];
 
 async function addHistory(page: Page, appUrl: string): Promise<void> {

@@ -9,8 +9,8 @@ const LONG_LINES = 400;
 
 /** The owner's top level, and the files that tools insist on finding there. */
 const TOP_LEVEL = [
-  ...['README.md', 'DEVELOPERS.md', 'CHANGELOG.md', 'package.json', 'tsconfig.json', 'index.html', 'src', 'sounds', 'tests', 'demo'],
-  ...['package-lock.json', 'biome.json', 'knip.json', 'vite.config.ts', 'vitest.config.ts'],
+  ...['README.md', 'DEVELOPERS.md', 'package.json', 'tsconfig.json', 'index.html', 'src', 'sounds', 'tests', 'demo'],
+  ...['CHANGELOG.md', 'package-lock.json', 'biome.json', 'knip.json', 'vite.config.ts', 'vitest.config.ts'],
   ...['.ci', '.gitignore', '.npmrc', '.size-limit.js'],
 ];
 

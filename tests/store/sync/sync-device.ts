@@ -31,6 +31,7 @@ export interface Reach {
   readonly dogId?: string | null;
   readonly chance?: () => number;
   readonly more?: Partial<RunParts>;
+  readonly fetch?: (url: string, init: RequestInit) => Promise<Response>;
 }
 
 /** A dog, a plan and so many events of sessions. */
@@ -68,7 +69,7 @@ export async function syncDevice(name: string, events: readonly StoredEvent[] = 
       ...rest
     }) => {
       const { heads } = await value(store.sessionHeads());
-      const { chance = () => 0.5, more = {} } = rest;
+      const { chance = () => 0.5, more = {}, fetch = globalThis.fetch } = rest;
       const ran = await runExchange(book, {
         ...{ store, as: `as ${name}`, dogId, randomBytes, chance },
         database: reachServer({ fetch, after: never, address: `${url}/`, user, password }).database(database),

@@ -33,6 +33,12 @@ async function add(page: Page, area: string, what: string, forS: number): Promis
   await page.getByRole('heading', { name: what }).waitFor();
 }
 
+/** The list before the day has the same headings: the day has begun when there is something to hold. */
+async function begin(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Begin the examination' }).click();
+  await page.getByRole('button', { name: 'Hold', exact: true }).waitFor();
+}
+
 describe('before the day', () => {
   test.each(['light', 'dark'] as const)(
     'the list is laid beside what was practised, and what is not ready is said, in the %s theme',
@@ -63,7 +69,7 @@ describe('on the day', () => {
     app = await openApp();
     const { page } = app;
     await planExam(page, await today(page));
-    await page.getByRole('button', { name: 'Begin the examination' }).click();
+    await begin(page);
     const button = (name: string) => page.getByRole('button', { name, exact: true });
     await page.getByRole('heading', { name: 'Steady one claw 3 s' }).waitFor();
     for (const each of await page.getByRole('button').all()) {
@@ -102,7 +108,7 @@ describe('on the day', () => {
     app = await openApp();
     const { page } = app;
     await planExam(page, await today(page));
-    await page.getByRole('button', { name: 'Begin the examination' }).click();
+    await begin(page);
     await page.getByRole('heading', { name: 'Steady one claw 3 s' }).waitFor();
     for (let n = 0; n < 2; n++) {
       await page.keyboard.press('h');

@@ -4,6 +4,8 @@ import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { packInstalledWeights } from './src/command/ear-weights.ts';
+import { GERMAN_HOME } from './src/core/languages/german-home.ts';
+import { INTRODUCTION, TITLE } from './src/screens/home/introduction.ts';
 
 /** The page talks to its own origin and to nobody else; nothing inline runs. */
 const CONTENT_POLICY = {
@@ -95,6 +97,33 @@ function policyInPage(): Plugin {
   };
 }
 
+/** The first words are text of the page itself: they are read while the app is still on its way. `first.js` shows those of one language. */
+function firstWordsInPage(): Plugin {
+  const said = (language: string, title: string, words: string): string =>
+    `<section id="first-${language}" lang="${language}" class="stack" hidden><h1>${title}</h1><p>${words}</p></section>`;
+  const english = said('en', TITLE, INTRODUCTION);
+  const german = said('de', GERMAN_HOME[TITLE], GERMAN_HOME[INTRODUCTION]);
+  return {
+    name: 'stillbeat:first-words-in-page',
+    apply: 'build',
+    buildStart() {
+      this.emitFile({ type: 'chunk', id: 'src/screens/home/first.ts', fileName: 'first.js' });
+    },
+    transformIndexHtml: {
+      order: 'post',
+      handler(html) {
+        // What the words need is asked for before the app, which would fill every connection.
+        const [sheet = ''] = html.match(/<link rel="stylesheet"[^>]*>/) ?? [];
+        const early = `${sheet}<link rel="preload" as="script" href="./first.js">`;
+        return html
+          .replace(sheet, '')
+          .replace('<script type="module"', `${early}$&`)
+          .replace('<div id="root">', `<div id="first">${english}${german}</div><script src="./first.js"></script>$&`);
+      },
+    },
+  };
+}
+
 /** Makes the app installable and whole without a network. An update waits until the person wants it. */
 function offline(): Plugin[] {
   return VitePWA({
@@ -160,7 +189,7 @@ function certificate(): { https: { cert: Buffer; key: Buffer } } | undefined {
 export default defineConfig({
   // Relative, so that the built folder works under any path of any static host. Screens are therefore routed by hash.
   base: './',
-  plugins: [react(), earWeights(), policyInPage(), offline()],
+  plugins: [react(), earWeights(), policyInPage(), firstWordsInPage(), offline()],
   // The top level has no public folder: what keeps its name in the build is the icons.
   publicDir: 'src/icons',
   build: {

@@ -1,10 +1,11 @@
 /** The frame around the screens: which one is shown, the bar to the others, and what must be said on every one. */
-import { lazy, type ReactNode, Suspense, useEffect, useRef } from 'react';
+import { lazy, type ReactNode, Suspense, useEffect, useLayoutEffect, useRef } from 'react';
 import { Link, Route, Router, Switch, useLocation } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
 import { t } from '../core/language.ts';
 import type { App } from '../session/app.ts';
 import { AppProvider, useApp } from './app-context.tsx';
+import { leaveFirstWords } from './home/first-words.ts';
 import { Home } from './home/home.tsx';
 import './look/theme.css';
 import './look/base.css';
@@ -47,6 +48,10 @@ export function Rooms({ app }: { app: App }) {
 function Frame() {
   const opening = useApp((state) => state.opening);
   const language = useApp((state) => state.language);
+  const fresh = useApp((state) => state.heads.length === 0);
+  useLayoutEffect(() => {
+    if (opening.kind !== 'opening') leaveFirstWords(fresh ? language : 'none');
+  }, [opening, fresh, language]);
   switch (opening.kind) {
     case 'opening':
       return <main className={css.alone} aria-busy="true" />;

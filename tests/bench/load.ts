@@ -1,5 +1,5 @@
 /**
- * `npm run bench:load -- [visits]`: how soon the first screen stands on a slowed mid phone, on the first visit and on the next, how soon a tap in practice
+ * `npm run bench:load -- [visits]`: how soon the first screen stands on a slowed mid phone, on the first visit, on the next and after a session, how soon a tap in practice
  * is answered while the ear listens and the beats sound, and what all of it weighs. Prints a table; fails above its limits.
  */
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
@@ -138,8 +138,11 @@ async function visits(browser: Browser): Promise<{ first: readonly Visit[]; next
   return { first, next };
 }
 
-/** Taps in practice while the ear hears speech and beats sound: how long until the next picture, ms, for each. */
-async function taps(): Promise<readonly number[]> {
+/**
+ * Taps in practice while the ear hears speech and beats sound: how long until the next picture, ms, for each. Then visits of somebody who has practised,
+ * and finds the dogs instead of the first words.
+ */
+async function taps(): Promise<{ tapsMs: readonly number[]; later: readonly Visit[] }> {
   const browser = await launchChromium({ microphoneWav: resolve('demo/recordings/session.wav') });
   const context = await browser.newContext({
     ...{ viewport: { width: 390, height: 844 }, deviceScaleFactor: 2, hasTouch: true, permissions: ['microphone'] },
@@ -161,9 +164,17 @@ async function taps(): Promise<readonly number[]> {
   }
   const all = await page.evaluate(() => [...window.seen.taps.values()]);
   if (all.length === 0) throw new Error('no tap was measured');
+  await page.getByRole('button', { name: 'Finish', exact: true }).tap();
+  await page.waitForURL(/#\/review\//);
+  await page.waitForFunction(() => localStorage.getItem('stillbeat-first') === 'none');
+  await page.close();
+  await filled(context);
+  const later: Visit[] = [];
+  for (let n = 0; n < VISITS; n++) later.push(await visit(context));
   await browser.close();
   // What was answered within 16 ms is not reported.
-  return [...all, ...Array.from({ length: Math.max(0, TAPS - all.length) }, () => 16)].toSorted((a, b) => a - b);
+  const tapsMs = [...all, ...Array.from({ length: Math.max(0, TAPS - all.length) }, () => 16)].toSorted((a, b) => a - b);
+  return { tapsMs, later };
 }
 
 const kb = (bytes: number): number => bytes / 1000;
@@ -199,7 +210,7 @@ const browser = await launchChromium();
 const version = browser.version();
 const { first, next } = await visits(browser);
 await browser.close();
-const tapsMs = await taps();
+const { tapsMs, later } = await taps();
 const weight = weights();
 /** As the web counts it: with 50 interactions or more, the worst one of every fifty is left out. */
 const inpMs = tapsMs.at(-1 - Math.floor(tapsMs.length / 50)) ?? Number.NaN;
@@ -212,22 +223,24 @@ interface Row {
   readonly ok: boolean;
 }
 const ms = (x: number): string => `${Math.round(x)} ms`;
-const lcp = (what: string, all: readonly Visit[]): Row => {
+/** `limitMs` null: told, not held to. */
+const lcp = (what: string, all: readonly Visit[], limitMs: number | null): Row => {
   const times = all.map(({ lcpMs }) => lcpMs);
   return {
     what,
     middle: ms(middle(times)),
     worst: ms(most(times)),
-    limit: ms(LIMITS.lcpMs),
-    ok: times.every((time) => time > 0) && middle(times) <= LIMITS.lcpMs,
+    limit: limitMs === null ? '' : ms(limitMs),
+    ok: times.every((time) => time > 0) && middle(times) <= (limitMs ?? Number.POSITIVE_INFINITY),
   };
 };
 const weighs = (what: string, is: number, limit: number, unit: string): Row => ({
   ...{ what, middle: `${is.toFixed(1)} ${unit}`, worst: '', limit: `${limit} ${unit}`, ok: is <= limit },
 });
 const rows: readonly Row[] = [
-  lcp('LCP, first visit', first),
-  lcp('LCP, next visit', next),
+  lcp('LCP, first visit', first, LIMITS.lcpMs),
+  lcp('LCP, next visit', next, LIMITS.lcpMs),
+  lcp('LCP, after a session', later, null),
   {
     what: 'INP, ear and beats running',
     middle: ms(inpMs),
@@ -247,6 +260,7 @@ console.table(rows);
 for (const [name, all] of [
   ['first', first],
   ['next', next],
+  ['after a session', later],
 ] as const)
   console.log(
     `${name}: FCP ${ms(middle(all.map(({ fcpMs }) => fcpMs)))}, layout shift ${most(all.map(({ shift }) => shift)).toFixed(3)}, LCP is ${all[0]?.lcpOf}`,

@@ -11,12 +11,13 @@ import { useApp, useIntents } from '../app-context.tsx';
 import { HandlerSwitch } from '../parts/handler-switch.tsx';
 import { Rich } from '../parts/rich.tsx';
 import css from './home.module.css';
+import { INTRODUCTION, TITLE } from './introduction.ts';
 import { PlaceSwitch } from './place-switch.tsx';
 
 const AddDog = lazy(() => import('../dogs/add-dog.tsx').then(({ AddDog: part }) => ({ default: part })));
 const CopyNudge = lazy(() => import('./copy-nudge.tsx').then(({ CopyNudge: part }) => ({ default: part })));
 const Handover = lazy(() => import('../handover/on-home.tsx').then(({ OnHome: part }) => ({ default: part })));
-const Lesson = lazy(() => import('./lesson.tsx').then(({ Lesson: part }) => ({ default: part })));
+const LessonPicture = lazy(() => import('./lesson-picture.tsx').then(({ LessonPicture: part }) => ({ default: part })));
 
 export function Home() {
   const all = useApp((state) => state.library.dogs);
@@ -28,13 +29,7 @@ export function Home() {
   const taught = useApp(({ taught: worked, library }) => (worked ? worked.enrolled.ok : library.sounds.length > 0));
   return (
     <div className="stack wide">
-      {fresh ? (
-        <Suspense fallback={<h1>{t('Hold still, by choice')}</h1>}>
-          <Lesson />
-        </Suspense>
-      ) : (
-        <h1 className="hidden-but-read">{t('Dogs')}</h1>
-      )}
+      {fresh ? <Lesson /> : <h1 className="hidden-but-read">{t('Dogs')}</h1>}
       <Running />
       <GoOn />
       <div className={css.who}>
@@ -69,6 +64,28 @@ export function Home() {
         {all.some(({ archived }) => archived) ? t('Dogs, handlers, places, and who was put away') : t('Dogs, handlers, places')}
       </Link>
     </div>
+  );
+}
+
+/** What this is, in three sentences, for somebody who opens it for the first time, with the one picture to learn. */
+function Lesson() {
+  return (
+    <section className="stack">
+      <h1>{t(TITLE)}</h1>
+      <p>{t(INTRODUCTION)}</p>
+      <figure className={css.picture}>
+        <div className={css.strip}>
+          <Suspense>
+            <LessonPicture />
+          </Suspense>
+        </div>
+        <figcaption className="small soft">
+          {t(
+            'A session as bars on stairs (invented): a flat bar was kept, a bar that tips up was a lift, each stair is a step of the plan.',
+          )}
+        </figcaption>
+      </figure>
+    </section>
   );
 }
 

@@ -1,5 +1,4 @@
 /** The examination itself, read from two metres: one thing at a time, its seconds, and only hold, lifted and pause. Nothing is called. */
-import { useCallback } from 'react';
 import { type ExamSeen, type ItemSeen, seenIn } from '../../core/exam/during.ts';
 import type { SessionState } from '../../core/fold.ts';
 import { t } from '../../core/language.ts';
@@ -8,7 +7,7 @@ import { OutcomeShape } from '../picture/key.tsx';
 import { Ear } from '../practice/ear.tsx';
 import { Flash } from '../practice/flash.tsx';
 import { LastWord } from '../practice/last-word.tsx';
-import { useClock, useUnsure } from '../practice/use-clock.ts';
+import { useUnsure, useWhole } from '../practice/use-clock.ts';
 import css from './during.module.css';
 
 export function Examining({ live }: { live: SessionState }) {
@@ -48,8 +47,7 @@ function Count({ live }: { live: SessionState }) {
   const { phase, reps, standing } = live;
   const sinceS = phase.phase === 'holding' ? phase.sinceS : null;
   const last = reps.findLast(({ step }) => step.id === standing.stepId);
-  const heldS = useClock(useCallback((nowS) => (sinceS === null ? -1 : Math.max(0, Math.floor(nowS - sinceS))), [sinceS]));
-  const shown = sinceS === null ? Math.floor(last?.heldForS ?? 0) : heldS;
+  const shown = useWhole(sinceS, 1) ?? Math.floor(last?.heldForS ?? 0);
   const step = standing.steps.find(({ id }) => id === standing.stepId);
   const wantedS = step?.kind === 'duration' ? step.holdForS : (step?.forS ?? 0);
   return (

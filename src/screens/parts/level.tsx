@@ -9,9 +9,8 @@ export function Level() {
   const level = useApp((state) => state.level);
   const share = level ? Math.min(1, Math.max(0, 1 - level.nowDb / LOWEST_DB)) : 0;
   return (
-    <svg className={css.level} viewBox="0 0 100 6" preserveAspectRatio="none" aria-hidden="true">
-      <rect width="100" height="6" className={css.quiet} />
-      <rect width={100 * share} height="6" className={level?.speaking ? css.voice : css.room} />
-    </svg>
+    <span className={css.level} aria-hidden="true">
+      <span className={level?.speaking ? css.voice : css.room} style={{ transform: `scaleX(${share.toFixed(3)})` }} />
+    </span>
   );
 }

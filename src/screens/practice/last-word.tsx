@@ -1,12 +1,11 @@
 /** The last word heard, for two seconds, with its undo; after a call that moved, the way to decline it. */
-import { useCallback } from 'react';
 import type { SessionState } from '../../core/fold.ts';
 import { t } from '../../core/language.ts';
 import type { Word } from '../../core/word.ts';
 import { useIntents } from '../app-context.tsx';
 import css from './last-word.module.css';
 import { sayWord } from './says.ts';
-import { useClock } from './use-clock.ts';
+import { useWithin } from './use-clock.ts';
 
 /** How long a heard word stays on the screen, s (DESIGN). The undo stays while it can still be meant. */
 const SHOWN_S = 2;
@@ -14,8 +13,7 @@ const SHOWN_S = 2;
 export function LastWord({ live }: { live: SessionState }) {
   const { say } = useIntents();
   const { lastHeard } = live;
-  const decidedAtS = lastHeard?.decidedAtS ?? Number.NEGATIVE_INFINITY;
-  const fresh = useClock(useCallback((nowS) => nowS - decidedAtS < SHOWN_S, [decidedAtS]));
+  const fresh = useWithin(SHOWN_S, lastHeard?.decidedAtS ?? null);
   const takenBack = wordTakenBack(live);
   return (
     <div className={css.last}>

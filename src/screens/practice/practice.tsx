@@ -1,5 +1,5 @@
 /** The practice screen, read from two metres: the seconds, the tread, what was heard, what the engine says. */
-import { lazy, useCallback, useEffect } from 'react';
+import { lazy, useEffect } from 'react';
 import { Link, useLocation } from 'wouter';
 import { stepOf } from '../../core/criterion.ts';
 import type { SessionState } from '../../core/fold.ts';
@@ -15,7 +15,7 @@ import css from './practice.module.css';
 import { whatToSay } from './says.ts';
 import { Tally } from './tally.tsx';
 import { Tread } from './tread.tsx';
-import { useClock, useUnsure } from './use-clock.ts';
+import { useUnsure, useWhole } from './use-clock.ts';
 
 // Seldom needed: fetched when it is.
 const Examining = lazy(() => import('../exam/during.tsx').then(({ Examining: screen }) => ({ default: screen })));
@@ -111,14 +111,13 @@ function Count({ live }: { live: SessionState }) {
   const { phase } = live;
   const sinceS = phase.phase === 'holding' ? phase.sinceS : null;
   const last = live.reps.at(-1) ?? null;
-  const heldS = useClock(useCallback((nowS) => (sinceS === null ? -1 : Math.max(0, Math.floor(nowS - sinceS))), [sinceS]));
-  const shown = sinceS === null ? (last ? Math.floor(last.heldForS) : null) : heldS;
+  const shown = useWhole(sinceS, 1) ?? Math.floor(last?.heldForS ?? 0);
   const state = phase.phase === 'holding' ? 'holding' : (last?.outcome ?? 'ready');
   return (
     <section className={css.count} data-state={state} aria-label={t('Seconds held')}>
       <div className={css.room}>
         <output className={css.number} aria-live="off">
-          {shown ?? 0}
+          {shown}
         </output>
       </div>
       <Tread step={stepOf(live.standing)} sinceS={sinceS} last={sinceS === null ? last : null} />

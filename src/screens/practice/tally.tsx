@@ -1,19 +1,17 @@
 /** The thin line at the bottom: kept of the last ten, treats left, minutes. */
-import { useCallback } from 'react';
 import type { SessionState } from '../../core/fold.ts';
 import { t } from '../../core/language.ts';
 import type { Seconds } from '../../core/units.ts';
 import css from './tally.module.css';
-import { useClock } from './use-clock.ts';
+import { useWhole } from './use-clock.ts';
 
 export function Tally({ live }: { live: SessionState }) {
   const { trials, today } = live.standing;
   const { limits } = live.start;
   const { pausedS } = live;
   const stillAtS = stoodStillAtS(live);
-  const minutes = useClock(
-    useCallback((nowS) => Math.floor(Math.max(0, (stillAtS ?? nowS) - pausedS) / 60), [stillAtS, pausedS]),
-  );
+  const running = useWhole(stillAtS === null ? pausedS : null, 60);
+  const minutes = running ?? Math.floor(Math.max(0, (stillAtS ?? 0) - pausedS) / 60);
   const last = trials.last;
   return (
     <footer className={css.tally}>

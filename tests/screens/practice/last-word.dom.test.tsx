@@ -9,7 +9,9 @@ import type { App } from '../../../src/session/app.ts';
 
 function shown(reps: string): string {
   const { state, atS } = type(open(sessionStart(DEMO_PLAN)), reps);
-  const app = Object.assign(() => null, { intents: { say: () => {}, sessionS: () => atS } }) as unknown as App;
+  const app = Object.assign(() => null, {
+    intents: { say: () => {}, sessionS: () => atS, after: () => () => {} },
+  }) as unknown as App;
   const { container, unmount } = render(
     <AppProvider value={app}>
       <LastWord live={state} />

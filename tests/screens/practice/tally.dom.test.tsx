@@ -16,7 +16,7 @@ const begun = (): Played => open(sessionStart(DEMO_PLAN, firstStart(DEMO_PLAN.st
 function showAt({ state }: Played, nowS: number): void {
   const app = Object.assign(
     create(() => ({})),
-    { intents: { sessionS: () => nowS } },
+    { intents: { sessionS: () => nowS, after: () => () => {} } },
   ) as unknown as App;
   render(
     <AppProvider value={app}>

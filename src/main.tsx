@@ -6,7 +6,7 @@ import { demoDog, demoPlan } from '../demo/scenario.ts';
 import { listenToKeys, nextKey } from './ears/keys.ts';
 import { Rooms } from './screens/rooms.tsx';
 import { createApp } from './session/app.ts';
-import { loadNewestPage, reloadPage, speakOnPage, watchErrors, watchPage } from './session/page.ts';
+import { loadNewestPage, painted, reloadPage, speakOnPage, watchErrors, watchPage } from './session/page.ts';
 import { pageTimers } from './session/timers.ts';
 import { createWakeLock } from './session/wake-lock.ts';
 import { pageClock } from './session/wall-clock.ts';
@@ -55,6 +55,7 @@ const app = createApp({
   },
   listenToKeys: (parts) => listenToKeys(window, parts),
   nextKey: (onKey) => nextKey(window, onKey),
+  painted: () => painted(pageTimers),
   watchPage,
   reload: reloadPage,
   loadNewest: () => loadNewestPage(pageWeb),

@@ -235,7 +235,13 @@ export function createApp(parts: AppParts): App {
     return null;
   };
   const home = openHome(parts, use).catch(failed);
-  const opened = home.then((open) => open && openDoing(open)).catch(failed);
+  const opened = home
+    .then(async (open) => {
+      // What hears and sounds is fetched and read behind the first picture, not before it.
+      await parts.painted();
+      return open && openDoing(open);
+    })
+    .catch(failed);
   const withHome = <T>(work: (rooms: HomeRooms) => Promise<T>, otherwise: T): Promise<T> =>
     home.then((rooms) => (rooms ? work(rooms) : otherwise));
   const withRooms = <T>(work: (rooms: Rooms, does: Doing) => Promise<T>, otherwise: T): Promise<T> =>

@@ -1,5 +1,6 @@
 /** Owns what the page is told of itself: hidden, shown, going away. */
 import { type LanguageTag, nearestLanguage, speak } from '../core/language.ts';
+import type { Timers } from './timers.ts';
 import type { Web } from './web.ts';
 
 export interface PageEvents {
@@ -25,6 +26,17 @@ export async function speakOnPage(chosen: LanguageTag | null): Promise<LanguageT
   await speak(tag);
   document.documentElement.lang = tag;
   return tag;
+}
+
+/** A hidden page paints nothing, ms. */
+const PAINTS_WITHIN_MS = 200;
+
+/** Resolves when what was drawn before can be seen. */
+export function painted({ after }: Pick<Timers, 'after'>): Promise<void> {
+  return new Promise((seen) => {
+    requestAnimationFrame(() => after(0, seen));
+    after(PAINTS_WITHIN_MS, seen);
+  });
 }
 
 export const reloadPage = (): void => location.reload();

@@ -58,6 +58,8 @@ export interface AppParts {
   }) => () => void;
   /** Calls back with the next key pressed, or null; returns the way to stop waiting. */
   readonly nextKey: (onKey: (key: string | null) => void) => () => void;
+  /** Resolves when what was drawn before can be seen. */
+  readonly painted: () => Promise<void>;
   readonly watchPage: (events: { onHidden: () => void; onShown: () => void }) => () => void;
   readonly decode: (
     context: BaseAudioContext,

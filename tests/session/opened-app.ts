@@ -126,6 +126,7 @@ export async function openedApp(wish: Wish = {}) {
     watchErrors: (onError) => {
       uncaught = onError;
     },
+    painted: async () => {},
     watchPage: (events) => {
       page = events;
       return () => {};

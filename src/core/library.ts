@@ -108,7 +108,7 @@ function bookOf(ordered: readonly LibraryEvent[]): HomeworkBook {
  * A device's events keep the order of their numbers: an event counts as no earlier than the one before it on its device,
  * so that a wall clock set back cannot bring an old save to the top.
  */
-export function inOrder<E extends StoredEvent>(events: readonly E[]): readonly E[] {
+export function inOrder<E extends Pick<StoredEvent, 'at' | 'device' | 'seq'>>(events: readonly E[]): readonly E[] {
   const momentMs = moments(events);
   return events.toSorted(
     (a, b) => (momentMs.get(a) as number) - (momentMs.get(b) as number) || compareText(a.device, b.device) || a.seq - b.seq,
@@ -116,7 +116,7 @@ export function inOrder<E extends StoredEvent>(events: readonly E[]): readonly E
 }
 
 /** Wall-clock moment of each event, ms, never falling along one device. */
-function moments<E extends StoredEvent>(events: readonly E[]): ReadonlyMap<E, number> {
+function moments<E extends Pick<StoredEvent, 'at' | 'device' | 'seq'>>(events: readonly E[]): ReadonlyMap<E, number> {
   const latestMs = new Map<string, number>();
   const momentMs = new Map<E, number>();
   for (const event of events.toSorted((a, b) => a.seq - b.seq)) {

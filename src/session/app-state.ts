@@ -9,9 +9,9 @@ import type { Library } from '../core/library.ts';
 import type { NextStart } from '../core/next-start.ts';
 import type { Ear } from '../ears/ear-state.ts';
 import type { EarLevel } from '../ears/messages.ts';
-import type { SessionHead } from '../store/event-store.ts';
 import type { Persistence } from '../store/persist.ts';
 import type { StoreProblem } from '../store/problem.ts';
+import type { SessionHead } from '../store/session-heads.ts';
 import type { SyncShown } from './sync-shown.ts';
 import type { Taught, TeachingState } from './teaching.ts';
 
@@ -74,8 +74,9 @@ export type { Refused, Unlike } from '../core/sync/exchange.ts';
 export type { Ear } from '../ears/ear-state.ts';
 export type { Enrolled } from '../ears/enrolled.ts';
 export type { CaughtTake, EarLevel } from '../ears/messages.ts';
-export type { SessionHead } from '../store/event-store.ts';
+
 export type { StoreProblem } from '../store/problem.ts';
+export type { SessionHead } from '../store/session-heads.ts';
 export type { RecordingHeard } from './observing.ts';
 export type { StorageStatus } from './storage.ts';
 export type { DogShown } from './sync-shown.ts';

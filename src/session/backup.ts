@@ -2,7 +2,7 @@
 import { dogsThatCameBack } from '../core/desk/dogs.ts';
 import { isSessionEvent, type SessionStart, type StoredEvent } from '../core/event.ts';
 import { t } from '../core/language.ts';
-import type { Reading } from '../store/event-store.ts';
+import type { Reading } from '../store/reading.ts';
 import { EXPORT_VERSION, exportText } from '../store/export.ts';
 import { previewImport, sayConflict } from '../store/import.ts';
 import { type Damage, type StoreProblem, sayDamage } from '../store/problem.ts';

@@ -5,7 +5,7 @@
 import { isSessionEvent, type SessionEvent } from '../core/event.ts';
 import { DIGEST_VERSION, digestLog, type SessionDigest } from '../core/progress/digest.ts';
 import { groupBy } from '../core/progress/group.ts';
-import type { SessionHead } from '../store/event-store.ts';
+import type { SessionHead } from '../store/session-heads.ts';
 import { readLog } from './read-back.ts';
 import type { Rooms } from './rooms.ts';
 

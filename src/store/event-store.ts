@@ -1,33 +1,13 @@
 /** Keeps events for good: appends in turn, reads back checked. The same on a database and in memory. */
 import type { LibraryEvent, SessionEvent, StoredEvent } from '../core/event.ts';
-import { inOrder } from '../core/library.ts';
-import { standingEvents, writtenInReview } from '../core/standing.ts';
-import type { IsoTime, Milliseconds } from '../core/units.ts';
+import type { Milliseconds } from '../core/units.ts';
 import { type DatabaseOptions, openDatabase } from './database.ts';
-import { type Damage, failure, type Result, success } from './problem.ts';
+import { failure, type Result, success } from './problem.ts';
+import { type Reading, sortOut } from './reading.ts';
 import { checkEvent, isStretch, SESSION_TYPES } from './record-check.ts';
 import { sameContent } from './same-content.ts';
+import { type Heads, keptHeads, makeHeads, newestFirst } from './session-heads.ts';
 import type { Device, KeptDigest, KeptHeard, Rows, Shelf } from './shelf.ts';
-
-/**
- * What was read. One damaged record costs neither the others nor itself: the good events stand in `events`,
- * in the order in which they count, and every other record of the same reading is told in `damaged`.
- */
-export interface Reading<E extends StoredEvent> {
-  readonly events: readonly E[];
-  readonly damaged: readonly Damage[];
-}
-
-/** Enough of a session to list it. */
-export interface SessionHead {
-  readonly id: string;
-  readonly started: SessionEvent & { readonly type: 'session-started' };
-  /** False after a crash, or when the end was taken back: the session can go on. */
-  readonly ended: boolean;
-  readonly lastAt: IsoTime;
-  /** How many events it has. */
-  readonly events: number;
-}
 
 export interface EventStore {
   /** Who writes here, and the number of the next event. */
@@ -56,7 +36,7 @@ export interface EventStore {
   keepDigests(digests: readonly KeptDigest[]): Promise<Result<void>>;
   session(id: string): Promise<Result<Reading<SessionEvent>>>;
   /** Newest first. */
-  sessionHeads(): Promise<Result<{ heads: readonly SessionHead[]; damaged: readonly Damage[] }>>;
+  sessionHeads(): Promise<Result<Heads>>;
   library(): Promise<Result<Reading<LibraryEvent>>>;
   /** How many events there are, damaged ones too: quick, however many. */
   count(): Promise<Result<number>>;
@@ -117,7 +97,17 @@ export function createEventStore(shelf: Shelf, newId: () => string): EventStore 
     digests: (sessions) => shelf.read(async (rows) => (await rows.digestsOf(sessions)).filter(isKeptDigest)),
     keepDigests: (digests) => write((rows) => done(rows.keepDigests(digests))),
     session: (id) => shelf.read(async (rows) => sortOut(await rows.ofSession(id)) as Reading<SessionEvent>),
-    sessionHeads: () => shelf.read(readHeads),
+    sessionHeads: async () => {
+      const kept = await shelf.read(keptHeads, ALL_WITHIN_MS);
+      if (!kept.ok) return kept;
+      const { heads, unknown } = kept.value;
+      const make = (rows: Rows) => makeHeads(rows, unknown);
+      // Made and kept in one transaction: no event comes between. A device that is full lists its sessions all the same.
+      const written =
+        unknown.length === 0 ? success(NO_HEADS) : await write(async (rows) => keepMade(rows, await make(rows)), ALL_WITHIN_MS);
+      const made = written.ok ? written : await shelf.read(make, ALL_WITHIN_MS);
+      return made.ok ? success({ heads: newestFirst([...heads, ...made.value.heads]), damaged: made.value.damaged }) : made;
+    },
     library: () => shelf.read(readLibrary),
     count: () => shelf.read((rows) => rows.count()),
     idsOf: (sessions) =>
@@ -133,6 +123,13 @@ export function createEventStore(shelf: Shelf, newId: () => string): EventStore 
     all: () => shelf.read(async (rows) => sortOut(await rows.everything()), ALL_WITHIN_MS),
     close: shelf.close,
   };
+}
+
+const NO_HEADS: Heads = { heads: [], damaged: [] };
+
+async function keepMade(rows: Rows, { whole, ...made }: Awaited<ReturnType<typeof makeHeads>>): Promise<Result<Heads>> {
+  await rows.keepHeads(whole);
+  return success(made);
 }
 
 async function done(work: Promise<unknown>): Promise<Result<void>> {
@@ -172,8 +169,14 @@ async function append(rows: Rows, events: readonly StoredEvent[]): Promise<Resul
   const nextSeq = await nextSeqOf(rows, turn);
   const stray = fresh.value.find((event, nth) => event.device !== device || event.seq !== nextSeq + nth || !isNamedRight(event));
   if (stray) return failure({ kind: 'out-of-turn', device, nextSeq, got: stray.id });
-  await rows.add(fresh.value);
+  await add(rows, fresh.value);
   return success(undefined);
+}
+
+/** The heads of their sessions are no longer right. */
+async function add(rows: Rows, fresh: readonly StoredEvent[]): Promise<void> {
+  await rows.removeHeads([...new Set(fresh.flatMap(({ session }) => session ?? []))]);
+  await rows.add(fresh);
 }
 
 // Only the name is checked on the way in: a body that a reader would refuse is better kept and told than lost.
@@ -189,7 +192,7 @@ async function merge(rows: Rows, events: readonly StoredEvent[]): Promise<Result
   if (damaged.length > 0) return failure({ kind: 'damaged', damaged });
   const fresh = await withoutKnown(rows, events);
   if (!fresh.ok) return fresh;
-  await rows.add(fresh.value);
+  await add(rows, fresh.value);
   return success({ added: fresh.value.length, known: events.length - fresh.value.length });
 }
 
@@ -224,76 +227,12 @@ async function erase(rows: Rows, matches: (event: StoredEvent) => boolean): Prom
   await rows.removeHeard(ids);
   // All of them: what came back from a copy later could look like what a digest was made of.
   await rows.removeDigests();
+  await rows.removeAllHeads();
   return success({ erased: ids.length });
-}
-
-/** Parts records into good events, in order, and damage. */
-function sortOut(records: readonly unknown[]): Reading<StoredEvent> {
-  const checked = records.map((record) => checkEvent(record));
-  return {
-    events: inOrder(checked.flatMap((one) => (one.ok ? [one.event] : []))),
-    damaged: checked.flatMap((one) => (one.ok ? [] : [one.damage])),
-  };
 }
 
 async function readLibrary(rows: Rows): Promise<Reading<LibraryEvent>> {
   // By what they are not: a type that this version does not know must be told, not passed over.
   const records = await rows.notOfTypes(SESSION_TYPES);
   return sortOut(records.filter((record) => (record as StoredEvent).session === null)) as Reading<LibraryEvent>;
-}
-
-async function readHeads(rows: Rows): Promise<{ heads: readonly SessionHead[]; damaged: readonly Damage[] }> {
-  const { events, damaged } = sortOut(await rows.ofTypes(['session-started', 'session-ended', 'undone', 'corrected']));
-  const reviewed = writtenInReview(events as readonly SessionEvent[]);
-  const sessions = bySession(events as readonly SessionEvent[]);
-  const begun = [...sessions].flatMap(([id, ends]) => {
-    const started = ends.find((event) => event.type === 'session-started');
-    return started ? [{ id, ends, started }] : [];
-  });
-  // All asked at once: one after the other, thousands of sessions take seconds.
-  const ids = await Promise.all(begun.map(({ id }) => rows.idsOfSession(id)));
-  // A review weeks later does not make the session younger.
-  const lasts = ids.map((all) => lastOfEachDevice(all.filter((each) => !reviewed.has(each))));
-  const last = sortOut(await rows.get(lasts.flat()));
-  const lastAt = new Map(last.events.map((event) => [event.session, event.at]));
-  const heads = begun.map(({ id, ends, started }, nth): SessionHead => {
-    const ended = standingEvents(ends).some((event) => event.type === 'session-ended');
-    return { id, started, ended, lastAt: lastAt.get(id) ?? started.at, events: ids[nth]?.length ?? 0 };
-  });
-  return { heads: newestFirst(heads), damaged: withoutDoubles([...damaged, ...last.damaged]) };
-}
-
-function bySession(events: readonly SessionEvent[]): ReadonlyMap<string, readonly SessionEvent[]> {
-  const sessions = new Map<string, SessionEvent[]>();
-  for (const event of events) {
-    const id = event.session as string;
-    const others = sessions.get(id);
-    if (others) others.push(event);
-    else sessions.set(id, [event]);
-  }
-  return sessions;
-}
-
-function newestFirst(heads: readonly SessionHead[]): readonly SessionHead[] {
-  const place = new Map(inOrder(heads.map(({ started }) => started)).map((started, nth) => [started.id, nth]));
-  return heads.toSorted((a, b) => (place.get(b.started.id) as number) - (place.get(a.started.id) as number));
-}
-
-function withoutDoubles(damaged: readonly Damage[]): readonly Damage[] {
-  return [...new Map(damaged.map((one) => [one.path, one])).values()];
-}
-
-/** From ids alone, so that listing sessions does not load them. */
-function lastOfEachDevice(ids: readonly string[]): readonly string[] {
-  const last = new Map<string, string>();
-  for (const id of ids) {
-    const device = id.slice(0, id.lastIndexOf(':'));
-    const before = last.get(device);
-    if (before === undefined || seqIn(id) > seqIn(before)) last.set(device, id);
-  }
-  return [...last.values()];
-}
-
-function seqIn(id: string): number {
-  return Number(id.slice(id.lastIndexOf(':') + 1));
 }

@@ -5,8 +5,8 @@ import { inOrder } from '../core/library.ts';
 import type { Stretch } from '../core/stretch.ts';
 import type { IsoTime } from '../core/units.ts';
 import { base64Of, bytesFrom } from './base64.ts';
-import type { Reading } from './event-store.ts';
 import { type Damage, failure, type Result, success } from './problem.ts';
+import type { Reading } from './reading.ts';
 import { checkEvent, isInt16Array, isSettings, isStretch, shorten } from './record-check.ts';
 
 export const EXPORT_FORMAT = 'stillbeat events';

@@ -2,7 +2,7 @@
 import type { StoredEvent } from '../core/event.ts';
 import { createEventStore, type EventStore } from './event-store.ts';
 import { failure, success } from './problem.ts';
-import type { Device, KeptDigest, KeptHeard, Rows, Shelf } from './shelf.ts';
+import type { Device, KeptDigest, KeptHead, KeptHeard, Rows, Shelf } from './shelf.ts';
 
 export function createMemoryStore(options: { newId: () => string; records?: readonly unknown[] }): EventStore {
   return createEventStore(memoryShelf(options.records ?? []), options.newId);
@@ -13,10 +13,18 @@ interface Kept {
   readonly byId: ReadonlyMap<string, StoredEvent>;
   readonly heard: ReadonlyMap<string, KeptHeard>;
   readonly digests: ReadonlyMap<string, KeptDigest>;
+  readonly heads: ReadonlyMap<string, KeptHead>;
   readonly syncNotes: unknown;
 }
 
-const EMPTY: Kept = { device: undefined, byId: new Map(), heard: new Map(), digests: new Map(), syncNotes: undefined };
+const EMPTY: Kept = {
+  device: undefined,
+  byId: new Map(),
+  heard: new Map(),
+  digests: new Map(),
+  heads: new Map(),
+  syncNotes: undefined,
+};
 
 function memoryShelf(records: readonly unknown[]): Shelf {
   let kept: Kept = { ...EMPTY, byId: byId(records as readonly StoredEvent[]) };
@@ -61,6 +69,7 @@ function rowsOf(draft: { -readonly [Field in keyof Kept]: Kept[Field] }): Rows {
     get: async (ids) => ids.map((id) => draft.byId.get(id)),
     ofSession: (session) => where((event) => event.session === session),
     idsOfSession: async (session) => (await where((event) => event.session === session)).map(({ id }) => id),
+    idsOfType: async (type) => (await where((event) => event.type === type)).map(({ id }) => id),
     ofTypes: (types) => where(({ type }) => types.includes(type)),
     notOfTypes: (types) => where(({ type }) => !types.includes(type)),
     everything: () => where(() => true),
@@ -91,6 +100,16 @@ function rowsOf(draft: { -readonly [Field in keyof Kept]: Kept[Field] }): Rows {
     },
     removeDigests: async () => {
       draft.digests = new Map();
+    },
+    heads: async () => [...draft.heads.values()],
+    keepHeads: async (heads) => {
+      draft.heads = new Map([...draft.heads, ...heads.map((each) => [each.id, each] as const)]);
+    },
+    removeHeads: async (sessions) => {
+      draft.heads = new Map([...draft.heads].filter(([id]) => !sessions.includes(id)));
+    },
+    removeAllHeads: async () => {
+      draft.heads = new Map();
     },
   };
 }

@@ -4,6 +4,7 @@ import type { SessionDigest } from '../core/progress/digest.ts';
 import type { Stretch } from '../core/stretch.ts';
 import type { Milliseconds } from '../core/units.ts';
 import type { Result } from './problem.ts';
+import type { SessionHead } from './session-heads.ts';
 
 /** Who writes here. */
 export interface Device {
@@ -33,6 +34,17 @@ export interface KeptDigest {
   readonly digest: SessionDigest | null;
 }
 
+/** The head of a session, for the next visit: it saves reading every session to list them. Made of the events alone. */
+export interface KeptHead {
+  /** The session's. */
+  readonly id: string;
+  /** The event it begins with. */
+  readonly startId: string;
+  /** How it was made: of another version, it is made anew. */
+  readonly version: number;
+  readonly head: SessionHead;
+}
+
 /** The rows, within one transaction. What is read is unchecked: other versions and other tabs wrote it. */
 export interface Rows {
   device(): Promise<Device | undefined>;
@@ -47,6 +59,7 @@ export interface Rows {
   get(ids: readonly string[]): Promise<readonly unknown[]>;
   ofSession(session: string): Promise<readonly unknown[]>;
   idsOfSession(session: string): Promise<readonly string[]>;
+  idsOfType(type: string): Promise<readonly string[]>;
   ofTypes(types: readonly string[]): Promise<readonly unknown[]>;
   notOfTypes(types: readonly string[]): Promise<readonly unknown[]>;
   everything(): Promise<readonly unknown[]>;
@@ -66,6 +79,10 @@ export interface Rows {
   digestsOf(sessions: readonly string[]): Promise<readonly unknown[]>;
   keepDigests(digests: readonly KeptDigest[]): Promise<unknown>;
   removeDigests(): Promise<unknown>;
+  heads(): Promise<readonly unknown[]>;
+  keepHeads(heads: readonly KeptHead[]): Promise<unknown>;
+  removeHeads(sessions: readonly string[]): Promise<unknown>;
+  removeAllHeads(): Promise<unknown>;
 }
 
 export interface Shelf {

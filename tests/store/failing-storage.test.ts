@@ -78,6 +78,16 @@ const overAtOnce =
     return () => {};
   };
 
+test('a phone that cannot keep the heads of sessions lists them all the same', async () => {
+  const store = await storeWith(session);
+  const realPut = fake.IDBObjectStore.prototype.put;
+  vi.spyOn(fake.IDBObjectStore.prototype, 'put').mockImplementation(function (this: IDBObjectStore, ...record) {
+    if (this.name === 'heads') throw new DOMException('simulated', 'QuotaExceededError');
+    return realPut.apply(this, record);
+  });
+  expect((await value(store.sessionHeads())).heads.map(({ id, events }) => [id, events])).toEqual([['s', session.length]]);
+});
+
 describe('a full phone', () => {
   test('is told, and of that moment nothing is kept by halves', async () => {
     await fc.assert(

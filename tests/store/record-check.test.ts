@@ -138,6 +138,17 @@ test('a session whose first record is damaged is told in the list, not passed ov
   ]);
 });
 
+test('a session with a damaged end is listed, and the damage told, each time anew', async () => {
+  const ended = evening.find(({ type }) => type === 'session-ended') as StoredEvent;
+  const bad = { ...ended, body: { ...ended.body, why: 'tired' } } as unknown as StoredEvent;
+  const store = createMemoryStore({ newId: () => DEVICE, records: evening.with(evening.indexOf(ended), bad) });
+  const list = () => value(store.sessionHeads());
+  const first = await list();
+  expect(first.heads.map(({ id, ended }) => [id, ended])).toEqual([['evening', false]]);
+  expect(first.damaged).toHaveLength(1);
+  expect(await list()).toEqual(first);
+});
+
 test('a kind of record that this version does not know is told with the library', async () => {
   const strange = { ...wholeLibrary()[0], type: 'cat-saved' };
   const store = createMemoryStore({ newId: () => DEVICE, records: [strange] });

@@ -20,6 +20,12 @@ import {
 
 const SEED = 20260302;
 
+/** How a list tells the beginning: without the ladder and what was carried over. */
+function startOf(session: readonly StoredEvent[]): unknown {
+  const { steps: _, carried: __, ...body } = (session[0] as StoredEvent & { type: 'session-started' }).body;
+  return { ...session[0], body };
+}
+
 /** `openFresh` opens an empty store whose device is called `DEVICE`. */
 export function promisesOf(kind: string, openFresh: () => Promise<EventStore>, numRuns: number): void {
   async function opened(events: readonly StoredEvent[] = []): Promise<EventStore> {
@@ -172,9 +178,45 @@ export function promisesOf(kind: string, openFresh: () => Promise<EventStore>, n
       const { heads, damaged } = await value(store.sessionHeads());
       expect(damaged).toEqual([]);
       expect(heads).toEqual([
-        { id: 'tuesday', started: tuesday[0], ended: false, lastAt: tuesday.at(-1)?.at, events: tuesday.length },
-        { id: 'monday', started: monday[0], ended: true, lastAt: monday.at(-1)?.at, events: monday.length },
+        { id: 'tuesday', started: startOf(tuesday), ended: false, lastAt: tuesday.at(-1)?.at, events: tuesday.length },
+        { id: 'monday', started: startOf(monday), ended: true, lastAt: monday.at(-1)?.at, events: monday.length },
       ]);
+    });
+
+    test('the list is the same the second time, and follows what is added and deleted', async () => {
+      const monday = playedSession('monday');
+      const tuesday = playedSession('tuesday', monday.length + 1);
+      const store = await opened([...monday, ...tuesday.slice(0, 5)]);
+      const list = async () => (await value(store.sessionHeads())).heads.map(({ id, ended, events }) => [id, ended, events]);
+      const first = await list();
+      expect(await list()).toEqual(first);
+      await value(store.append(tuesday.slice(5)));
+      expect(await list()).toEqual([
+        ['tuesday', true, tuesday.length],
+        ['monday', true, monday.length],
+      ]);
+      const seq = monday.length + tuesday.length + 1;
+      const takenBack = { ...tuesday.at(-1), id: `${DEVICE}:${seq}`, seq, type: 'undone', body: { of: monday.at(-1)?.id } };
+      await value(store.append([{ ...takenBack, session: 'monday' } as StoredEvent]));
+      expect(await list()).toContainEqual(['monday', false, monday.length + 1]);
+      const theirs = playedSession('theirs', 1, 'dev-b');
+      await value(store.merge(theirs));
+      expect(await list()).toContainEqual(['theirs', true, theirs.length]);
+      await value(store.erase(({ session }) => session === 'monday'));
+      expect((await list()).map(([id]) => id).toSorted()).toEqual(['theirs', 'tuesday']);
+    });
+
+    test('so many sessions that they are read all at once are listed as they are one by one', async () => {
+      const sessions = Array.from({ length: 101 }, (_, n) => playedSession(`s${n}`, 1, `dev-${n}`));
+      const store = await opened();
+      for (const session of sessions.slice(0, 50)) await value(store.merge(session));
+      await value(store.sessionHeads());
+      for (const session of sessions.slice(50)) await value(store.merge(session));
+      const oneByOne = await value(store.sessionHeads());
+      const atOnce = await opened();
+      await value(atOnce.merge(sessions.flat()));
+      expect(await value(atOnce.sessionHeads())).toEqual(oneByOne);
+      expect(oneByOne.heads).toHaveLength(101);
     });
 
     test('a session that is put right weeks later is not younger for it', async () => {

@@ -2,10 +2,10 @@
 import { dogsThatCameBack } from '../core/desk/dogs.ts';
 import { isSessionEvent, type SessionStart, type StoredEvent } from '../core/event.ts';
 import { t } from '../core/language.ts';
-import type { Reading } from '../store/reading.ts';
 import { EXPORT_VERSION, exportText } from '../store/export.ts';
 import { previewImport, sayConflict } from '../store/import.ts';
 import { type Damage, type StoreProblem, sayDamage } from '../store/problem.ts';
+import type { Reading } from '../store/reading.ts';
 import { fileName } from './file-name.ts';
 import { showHeads } from './heads.ts';
 import { isLive } from './live.ts';

@@ -7,7 +7,7 @@ import { handlersIn, placesIn } from '../core/named.ts';
 import { type Day, dayOf } from '../core/progress/day.ts';
 import { settingsOf } from '../core/settings.ts';
 import { type ImportOffer, lookAtImport } from './backup.ts';
-import { digestsOf } from './digests.ts';
+import { digestsOfDesk } from './digests.ts';
 import type { Rooms } from './rooms.ts';
 import { isoWithOffset } from './wall-clock.ts';
 
@@ -28,7 +28,7 @@ export async function readDesk(rooms: Rooms): Promise<Desk | null> {
     dogs,
     practised.map((head) => ({ id: head.id, dogId: head.started.body.dogId, head })),
   );
-  const made = await digestsOf(
+  const made = await digestsOfDesk(
     rooms,
     latest.map(({ head }) => head),
   );

@@ -6,6 +6,7 @@ import { isSessionEvent, type SessionEvent } from '../core/event.ts';
 import { DIGEST_VERSION, digestLog, type SessionDigest } from '../core/progress/digest.ts';
 import { groupBy } from '../core/progress/group.ts';
 import type { SessionHead } from '../store/session-heads.ts';
+import type { KeptDigest } from '../store/shelf.ts';
 import { readLog } from './read-back.ts';
 import type { Rooms } from './rooms.ts';
 
@@ -30,6 +31,25 @@ export async function digestsOf(
   return new Map(heads.map(({ id }) => [id, made.get(id)?.digest ?? null]));
 }
 
+/** Where the desk's digests are kept together. */
+const OF_THE_DESK = 'of the desk';
+
+/** The same, for what is asked for together each time: kept in one row, and kept anew when that has changed. */
+export async function digestsOfDesk(
+  rooms: Rooms,
+  heads: readonly SessionHead[],
+): Promise<ReadonlyMap<string, SessionDigest | null> | null> {
+  const together = await rooms.store.digestsTogether(OF_THE_DESK);
+  const kept = together.ok ? together.value : [];
+  takeOver(rooms, heads, kept);
+  const known = new Map(kept.map(({ id, stamp }) => [id, stamp]));
+  const digests = await digestsOf(rooms, heads);
+  const isSame = known.size === heads.length && heads.every((head) => known.get(head.id) === stampOf(head));
+  const rows = digests && !isSame ? mayBeKept(rooms, heads) : [];
+  if (rows.length > 0) void rooms.store.keepDigestsTogether(OF_THE_DESK, rows);
+  return digests;
+}
+
 /** What a kept digest must have been made of to be as good as a new one. */
 const stampOf = ({ events, lastAt }: SessionHead): string => `${DIGEST_VERSION}/${events}/${lastAt}`;
 
@@ -40,12 +60,16 @@ async function takeKept(rooms: Rooms, stale: readonly SessionHead[]): Promise<re
   if (asked.length === 0) return stale;
   const kept = await rooms.store.digests(asked.map(({ id }) => id));
   // Nothing hangs on it: what cannot be read is made.
-  const stamped = new Map(kept.ok ? kept.value.map((row) => [row.id, row]) : []);
-  for (const head of asked) {
-    const row = stamped.get(head.id);
-    if (row?.stamp === stampOf(head)) made.set(head.id, { events: head.events, digest: row.digest });
-  }
+  takeOver(rooms, asked, kept.ok ? kept.value : []);
   return stale.filter(({ id, events }) => made.get(id)?.events !== events);
+}
+
+function takeOver({ digested: { made, putRight } }: Rooms, heads: readonly SessionHead[], kept: readonly KeptDigest[]): void {
+  const stamped = new Map(kept.map((row) => [row.id, row]));
+  for (const head of heads) {
+    const row = stamped.get(head.id);
+    if (row?.stamp === stampOf(head) && !putRight.has(head.id)) made.set(head.id, { events: head.events, digest: row.digest });
+  }
 }
 
 function isMost(rooms: Rooms, unknown: readonly SessionHead[]): boolean {
@@ -65,14 +89,19 @@ async function makeAll(rooms: Rooms, heads: readonly SessionHead[]): Promise<boo
   return true;
 }
 
-/** For the next visit. Not while a log holds what the device does not have yet. */
+/** For the next visit. */
 function keep(rooms: Rooms, heads: readonly SessionHead[]): void {
-  if (rooms.writer.waiting().length > 0) return;
+  const rows = mayBeKept(rooms, heads);
+  if (rows.length > 0) void rooms.store.keepDigests(rows);
+}
+
+/** Nothing while a log holds what the device does not have yet. */
+function mayBeKept(rooms: Rooms, heads: readonly SessionHead[]): readonly KeptDigest[] {
+  if (rooms.writer.waiting().length > 0) return [];
   const { made, putRight } = rooms.digested;
-  const rows = heads
-    .filter(({ id }) => !putRight.has(id))
+  return heads
+    .filter(({ id }) => made.has(id) && !putRight.has(id))
     .map((head) => ({ id: head.id, stamp: stampOf(head), digest: made.get(head.id)?.digest ?? null }));
-  void rooms.store.keepDigests(rows);
 }
 
 async function readLogs(

@@ -3,7 +3,7 @@ import { Dexie, type Table, type Transaction } from 'dexie';
 import type { StoredEvent } from '../core/event.ts';
 import type { Milliseconds } from '../core/units.ts';
 import { failure, type Result, type StoreProblem, success } from './problem.ts';
-import type { KeptDigest, KeptHead, KeptHeard, Rows, Shelf } from './shelf.ts';
+import type { KeptDigest, KeptHead, KeptHeard, KeptTogether, Rows, Shelf } from './shelf.ts';
 
 /** As stored since version 1: one append-only table of events, and the name of this device. */
 export interface StoredV1 {
@@ -26,7 +26,7 @@ interface StoredV2 extends StoredV1 {
 
 /** Since version 3: what can be made anew from the events. */
 interface StoredV3 extends StoredV2 {
-  readonly digests: KeptDigest;
+  readonly digests: KeptDigest | KeptTogether;
 }
 
 /** Since version 4: likewise. */
@@ -250,6 +250,8 @@ function rowsOf(db: Dexie): Rows {
     countSounds: () => sounds.count(),
     digestsOf: async (sessions) => (await digests.bulkGet([...sessions])).filter((row) => row !== undefined),
     keepDigests: (rows) => digests.bulkPut(rows),
+    digestsTogether: (id) => digests.get(id),
+    keepDigestsTogether: (row) => digests.put(row),
     removeDigests: () => digests.clear(),
     heads: () => heads.toArray(),
     keepHeads: (rows) => heads.bulkPut(rows),

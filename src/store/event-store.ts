@@ -34,6 +34,9 @@ export interface EventStore {
   digests(sessions: readonly string[]): Promise<Result<readonly KeptDigest[]>>;
   /** In place of those kept for the same sessions. Nothing hangs on them. */
   keepDigests(digests: readonly KeptDigest[]): Promise<Result<void>>;
+  /** The same, kept in one row under a name of its own: read at once, written at once. */
+  digestsTogether(id: string): Promise<Result<readonly KeptDigest[]>>;
+  keepDigestsTogether(id: string, digests: readonly KeptDigest[]): Promise<Result<void>>;
   session(id: string): Promise<Result<Reading<SessionEvent>>>;
   /** Newest first. */
   sessionHeads(): Promise<Result<Heads>>;
@@ -96,6 +99,12 @@ export function createEventStore(shelf: Shelf, newId: () => string): EventStore 
     countSounds: () => shelf.read((rows) => rows.countSounds()),
     digests: (sessions) => shelf.read(async (rows) => (await rows.digestsOf(sessions)).filter(isKeptDigest)),
     keepDigests: (digests) => write((rows) => done(rows.keepDigests(digests))),
+    digestsTogether: (id) =>
+      shelf.read(async (rows) => {
+        const { together } = ((await rows.digestsTogether(id)) ?? {}) as { together?: unknown };
+        return Array.isArray(together) ? together.filter(isKeptDigest) : [];
+      }),
+    keepDigestsTogether: (id, together) => write((rows) => done(rows.keepDigestsTogether({ id, together }))),
     session: (id) => shelf.read(async (rows) => sortOut(await rows.ofSession(id)) as Reading<SessionEvent>),
     sessionHeads: async () => {
       const kept = await shelf.read(keptHeads, ALL_WITHIN_MS);

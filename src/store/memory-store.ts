@@ -2,7 +2,7 @@
 import type { StoredEvent } from '../core/event.ts';
 import { createEventStore, type EventStore } from './event-store.ts';
 import { failure, success } from './problem.ts';
-import type { Device, KeptDigest, KeptHead, KeptHeard, Rows, Shelf } from './shelf.ts';
+import type { Device, KeptDigest, KeptHead, KeptHeard, KeptTogether, Rows, Shelf } from './shelf.ts';
 
 export function createMemoryStore(options: { newId: () => string; records?: readonly unknown[] }): EventStore {
   return createEventStore(memoryShelf(options.records ?? []), options.newId);
@@ -13,6 +13,7 @@ interface Kept {
   readonly byId: ReadonlyMap<string, StoredEvent>;
   readonly heard: ReadonlyMap<string, KeptHeard>;
   readonly digests: ReadonlyMap<string, KeptDigest>;
+  readonly together: ReadonlyMap<string, KeptTogether>;
   readonly heads: ReadonlyMap<string, KeptHead>;
   readonly syncNotes: unknown;
 }
@@ -22,6 +23,7 @@ const EMPTY: Kept = {
   byId: new Map(),
   heard: new Map(),
   digests: new Map(),
+  together: new Map(),
   heads: new Map(),
   syncNotes: undefined,
 };
@@ -98,8 +100,13 @@ function rowsOf(draft: { -readonly [Field in keyof Kept]: Kept[Field] }): Rows {
     keepDigests: async (digests) => {
       draft.digests = new Map([...draft.digests, ...digests.map((each) => [each.id, each] as const)]);
     },
+    digestsTogether: async (id) => draft.together.get(id),
+    keepDigestsTogether: async (row) => {
+      draft.together = new Map([...draft.together, [row.id, row]]);
+    },
     removeDigests: async () => {
       draft.digests = new Map();
+      draft.together = new Map();
     },
     heads: async () => [...draft.heads.values()],
     keepHeads: async (heads) => {

@@ -34,6 +34,13 @@ export interface KeptDigest {
   readonly digest: SessionDigest | null;
 }
 
+/** Digests that are asked for together, in one row: thousands of rows take as many questions to the browser. */
+export interface KeptTogether {
+  /** Who asks: no session is called so. */
+  readonly id: string;
+  readonly together: readonly KeptDigest[];
+}
+
 /** The head of a session, for the next visit: it saves reading every session to list them. Made of the events alone. */
 export interface KeptHead {
   /** The session's. */
@@ -78,6 +85,9 @@ export interface Rows {
   /** Those that are kept, in any order. */
   digestsOf(sessions: readonly string[]): Promise<readonly unknown[]>;
   keepDigests(digests: readonly KeptDigest[]): Promise<unknown>;
+  digestsTogether(id: string): Promise<unknown>;
+  keepDigestsTogether(digests: KeptTogether): Promise<unknown>;
+  /** Those kept together, too. */
   removeDigests(): Promise<unknown>;
   heads(): Promise<readonly unknown[]>;
   keepHeads(heads: readonly KeptHead[]): Promise<unknown>;

@@ -79,6 +79,18 @@ export function promisesOf(kind: string, openFresh: () => Promise<EventStore>, n
       expect(await kept()).toEqual([]);
     });
 
+    test('digests that are asked for together stand apart from the others, and go with them', async () => {
+      const store = await opened(playedSession('s'));
+      const digest = digestLog(playedSession('s'));
+      await value(store.keepDigests([{ id: 's', stamp: '1/20', digest: null }]));
+      await value(store.keepDigestsTogether('of a test', [{ id: 's', stamp: '1/21', digest }]));
+      expect(await value(store.digestsTogether('of a test'))).toEqual([{ id: 's', stamp: '1/21', digest }]);
+      expect((await value(store.digests(['s', 'of a test']))).map(({ stamp }) => stamp)).toEqual(['1/20']);
+      expect(await value(store.digestsTogether('s'))).toEqual([]);
+      await value(store.erase(({ id }) => id === 'dev-a:5'));
+      expect(await value(store.digestsTogether('of a test'))).toEqual([]);
+    });
+
     test('what is kept of heard words stands beside their events, and goes when its month is over', async () => {
       const store = await opened(playedSession('s'));
       const sound = Int16Array.of(1, -1, 32_767);

@@ -1,5 +1,5 @@
 /** The frame around the screens: which one is shown, the bar to the others, and what must be said on every one. */
-import { lazy, type ReactNode, Suspense, useEffect, useLayoutEffect, useRef } from 'react';
+import { type ReactNode, useEffect, useLayoutEffect, useRef } from 'react';
 import { Link, Route, Router, Switch, useLocation } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
 import { t } from '../core/language.ts';
@@ -10,30 +10,31 @@ import { Home } from './home/home.tsx';
 import './look/theme.css';
 import './look/base.css';
 import { Notices } from './notices.tsx';
+import { fetched } from './parts/fetched.tsx';
 import { Rescue } from './rescue.tsx';
 import css from './rooms.module.css';
 
 // What the first rep does not need is fetched when it is asked for; all of it is kept for use without a network.
-const CardScreen = lazy(() => import('./card/card.tsx').then(({ CardScreen: screen }) => ({ default: screen })));
-const CompareScreen = lazy(() => import('./compare/compare.tsx').then(({ CompareScreen: screen }) => ({ default: screen })));
-const DeskDogScreen = lazy(() => import('./desk/desk-dog.tsx').then(({ DeskDogScreen: screen }) => ({ default: screen })));
-const DeskScreen = lazy(() => import('./desk/desk.tsx').then(({ DeskScreen: screen }) => ({ default: screen })));
-const DogScreen = lazy(() => import('./dogs/dog.tsx').then(({ DogScreen: screen }) => ({ default: screen })));
-const DogsScreen = lazy(() => import('./dogs/dogs.tsx').then(({ DogsScreen: screen }) => ({ default: screen })));
-const ExamScreen = lazy(() => import('./exam/exam.tsx').then(({ ExamScreen: screen }) => ({ default: screen })));
-const GiveScreen = lazy(() => import('./handover/give.tsx').then(({ GiveScreen: screen }) => ({ default: screen })));
-const HomeworkScreen = lazy(() => import('./handover/homework.tsx').then(({ HomeworkScreen: screen }) => ({ default: screen })));
-const ObserveScreen = lazy(() => import('./observe/observe.tsx').then(({ ObserveScreen: screen }) => ({ default: screen })));
-const OpenScreen = lazy(() => import('./handover/open.tsx').then(({ OpenScreen: screen }) => ({ default: screen })));
-const PlanScreen = lazy(() => import('./plan/plan.tsx').then(({ PlanScreen: screen }) => ({ default: screen })));
-const Practice = lazy(() => import('./practice/practice.tsx').then(({ Practice: screen }) => ({ default: screen })));
-const ProgressScreen = lazy(() => import('./progress/progress.tsx').then(({ ProgressScreen: screen }) => ({ default: screen })));
-const ReviewList = lazy(() => import('./review-list/review-list.tsx').then(({ ReviewList: screen }) => ({ default: screen })));
-const ReviewRoom = lazy(() => import('./review-list/review-room.tsx').then(({ ReviewRoom: screen }) => ({ default: screen })));
-const SettingsScreen = lazy(() => import('./settings/settings.tsx').then(({ SettingsScreen: screen }) => ({ default: screen })));
-const SheetScreen = lazy(() => import('./handover/sheet.tsx').then(({ SheetScreen: screen }) => ({ default: screen })));
-const SoundCheck = lazy(() => import('./sound-check/sound-check.tsx').then(({ SoundCheck: screen }) => ({ default: screen })));
-const SyncScreen = lazy(() => import('./sync/sync.tsx').then(({ SyncScreen: screen }) => ({ default: screen })));
+const CardScreen = fetched(() => import('./card/card.tsx').then(({ CardScreen }) => CardScreen));
+const CompareScreen = fetched(() => import('./compare/compare.tsx').then(({ CompareScreen }) => CompareScreen));
+const DeskDogScreen = fetched(() => import('./desk/desk-dog.tsx').then(({ DeskDogScreen }) => DeskDogScreen));
+const DeskScreen = fetched(() => import('./desk/desk.tsx').then(({ DeskScreen }) => DeskScreen));
+const DogScreen = fetched(() => import('./dogs/dog.tsx').then(({ DogScreen }) => DogScreen));
+const DogsScreen = fetched(() => import('./dogs/dogs.tsx').then(({ DogsScreen }) => DogsScreen));
+const ExamScreen = fetched(() => import('./exam/exam.tsx').then(({ ExamScreen }) => ExamScreen));
+const GiveScreen = fetched(() => import('./handover/give.tsx').then(({ GiveScreen }) => GiveScreen));
+const HomeworkScreen = fetched(() => import('./handover/homework.tsx').then(({ HomeworkScreen }) => HomeworkScreen));
+const ObserveScreen = fetched(() => import('./observe/observe.tsx').then(({ ObserveScreen }) => ObserveScreen));
+const OpenScreen = fetched(() => import('./handover/open.tsx').then(({ OpenScreen }) => OpenScreen));
+const PlanScreen = fetched(() => import('./plan/plan.tsx').then(({ PlanScreen }) => PlanScreen));
+const Practice = fetched(() => import('./practice/practice.tsx').then(({ Practice }) => Practice));
+const ProgressScreen = fetched(() => import('./progress/progress.tsx').then(({ ProgressScreen }) => ProgressScreen));
+const ReviewList = fetched(() => import('./review-list/review-list.tsx').then(({ ReviewList }) => ReviewList));
+const ReviewRoom = fetched(() => import('./review-list/review-room.tsx').then(({ ReviewRoom }) => ReviewRoom));
+const SettingsScreen = fetched(() => import('./settings/settings.tsx').then(({ SettingsScreen }) => SettingsScreen));
+const SheetScreen = fetched(() => import('./handover/sheet.tsx').then(({ SheetScreen }) => SheetScreen));
+const SoundCheck = fetched(() => import('./sound-check/sound-check.tsx').then(({ SoundCheck }) => SoundCheck));
+const SyncScreen = fetched(() => import('./sync/sync.tsx').then(({ SyncScreen }) => SyncScreen));
 
 export function Rooms({ app }: { app: App }) {
   return (
@@ -100,33 +101,31 @@ function Screens() {
     <div className={practising ? css.bare : css.frame}>
       <Notices />
       <main className={css.main}>
-        <Suspense>
-          <Arrival key={path} />
-          <Switch>
-            <Route path="/card/:id">{({ id }) => <CardScreen dogId={decodeURIComponent(id)} />}</Route>
-            <Route path="/compare" component={CompareScreen} />
-            <Route path="/exam/:id">{({ id }) => <ExamScreen dogId={decodeURIComponent(id)} />}</Route>
-            <Route path="/practice" component={Practice} />
-            <Route path="/review" component={ReviewList} />
-            <Route path="/review/:id">{({ id }) => <ReviewRoom sessionId={decodeURIComponent(id)} />}</Route>
-            <Route path="/observe/:id">{({ id }) => <ObserveScreen sessionId={decodeURIComponent(id)} />}</Route>
-            <Route path="/dogs" component={DogsScreen} />
-            <Route path="/dogs/:id">{({ id }) => <DogScreen dogId={decodeURIComponent(id)} />}</Route>
-            <Route path="/plan/:id">{({ id }) => <PlanScreen planId={decodeURIComponent(id)} />}</Route>
-            <Route path="/progress">{() => <ProgressScreen />}</Route>
-            <Route path="/progress/:dogId">{({ dogId }) => <ProgressScreen dogId={decodeURIComponent(dogId)} />}</Route>
-            <Route path="/desk" component={DeskScreen} />
-            <Route path="/desk/:dogId">{({ dogId }) => <DeskDogScreen dogId={decodeURIComponent(dogId)} />}</Route>
-            <Route path="/give/:id">{({ id }) => <GiveScreen planId={decodeURIComponent(id)} />}</Route>
-            <Route path="/homework" component={HomeworkScreen} />
-            <Route path="/homework/:code">{({ code }) => <OpenScreen code={code} />}</Route>
-            <Route path="/sheet/:id">{({ id }) => <SheetScreen homeworkId={decodeURIComponent(id)} />}</Route>
-            <Route path="/sound" component={SoundCheck} />
-            <Route path="/settings" component={SettingsScreen} />
-            <Route path="/sync" component={SyncScreen} />
-            <Route component={Home} />
-          </Switch>
-        </Suspense>
+        <Arrival key={path} />
+        <Switch>
+          <Route path="/card/:id">{({ id }) => <CardScreen dogId={decodeURIComponent(id)} />}</Route>
+          <Route path="/compare" component={CompareScreen} />
+          <Route path="/exam/:id">{({ id }) => <ExamScreen dogId={decodeURIComponent(id)} />}</Route>
+          <Route path="/practice" component={Practice} />
+          <Route path="/review" component={ReviewList} />
+          <Route path="/review/:id">{({ id }) => <ReviewRoom sessionId={decodeURIComponent(id)} />}</Route>
+          <Route path="/observe/:id">{({ id }) => <ObserveScreen sessionId={decodeURIComponent(id)} />}</Route>
+          <Route path="/dogs" component={DogsScreen} />
+          <Route path="/dogs/:id">{({ id }) => <DogScreen dogId={decodeURIComponent(id)} />}</Route>
+          <Route path="/plan/:id">{({ id }) => <PlanScreen planId={decodeURIComponent(id)} />}</Route>
+          <Route path="/progress">{() => <ProgressScreen />}</Route>
+          <Route path="/progress/:dogId">{({ dogId }) => <ProgressScreen dogId={decodeURIComponent(dogId)} />}</Route>
+          <Route path="/desk" component={DeskScreen} />
+          <Route path="/desk/:dogId">{({ dogId }) => <DeskDogScreen dogId={decodeURIComponent(dogId)} />}</Route>
+          <Route path="/give/:id">{({ id }) => <GiveScreen planId={decodeURIComponent(id)} />}</Route>
+          <Route path="/homework" component={HomeworkScreen} />
+          <Route path="/homework/:code">{({ code }) => <OpenScreen code={code} />}</Route>
+          <Route path="/sheet/:id">{({ id }) => <SheetScreen homeworkId={decodeURIComponent(id)} />}</Route>
+          <Route path="/sound" component={SoundCheck} />
+          <Route path="/settings" component={SettingsScreen} />
+          <Route path="/sync" component={SyncScreen} />
+          <Route component={Home} />
+        </Switch>
       </main>
       {practising ? null : <Bar path={path} />}
     </div>

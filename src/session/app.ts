@@ -131,6 +131,8 @@ export interface Intents {
   noteReturned(homeworkId: string, sessions: Return['sessions']): Promise<void>;
   /** Null when it cannot be read (the problem is shown). */
   readDesk(): Promise<Desk | null>;
+  /** Reads ahead what is kept for it. */
+  readDeskAhead(): Promise<void>;
   /** Tells what an owner's file holds, and offers to add it. */
   lookAtReturn(text: string): Promise<LookedAtReturn>;
   /** Tells what a document holds that this device does not, and offers to add it. Nothing is ever replaced. */
@@ -337,6 +339,7 @@ export function createApp(parts: AppParts): App {
     returnHomework: (id, again) => withRooms(async (all) => (await handover()).returnHomework(all, id, again), null),
     noteReturned: (id, sessions) => withRooms(async (all) => (await handover()).noteReturned(all, id, sessions), undefined),
     readDesk: () => withRooms(async (all) => (await desk()).readDesk(all), null),
+    readDeskAhead: () => withRooms(async (all) => (await desk()).readDeskAhead(all), undefined),
     lookAtReturn: (text) =>
       withRooms(async (all) => (await desk()).lookAtReturn(all, text), { ok: false, why: t('The app is not open.') }),
     lookAtImport: (text) =>

@@ -1,13 +1,14 @@
 /** Lays the trainer's desk from what is kept, and takes in what owners send back. */
 import { type DeskRow, deskOf, latestSessions } from '../core/desk/desk.ts';
-import { deskDogs, dogsThatCameBack } from '../core/desk/dogs.ts';
+import { type DeskDog, deskDogs, dogsThatCameBack } from '../core/desk/dogs.ts';
 import { isSessionEvent, type StoredEvent } from '../core/event.ts';
 import type { Library } from '../core/library.ts';
 import { handlersIn, placesIn } from '../core/named.ts';
 import { type Day, dayOf } from '../core/progress/day.ts';
 import { settingsOf } from '../core/settings.ts';
+import type { SessionHead } from '../store/session-heads.ts';
 import { type ImportOffer, lookAtImport } from './backup.ts';
-import { digestsOfDesk } from './digests.ts';
+import { digestsOfDesk, takeKeptOfDesk } from './digests.ts';
 import type { Rooms } from './rooms.ts';
 import { isoWithOffset } from './wall-clock.ts';
 
@@ -19,19 +20,23 @@ export interface Desk {
   readonly unread: number;
 }
 
+/** Reads ahead what is kept for the desk, and makes nothing: a tap on it then waits for no storage. */
+export async function readDeskAhead(rooms: Rooms): Promise<void> {
+  await takeKeptOfDesk(rooms, headsOf(rooms, deskDogs(rooms.keeper.library())));
+}
+
+/** Of the sessions the desk tells of. */
+function headsOf({ use }: Rooms, dogs: readonly DeskDog[]): readonly SessionHead[] {
+  const practised = use.getState().heads.filter(({ started }) => started.body.kind !== 'exam');
+  const asked = practised.map((head) => ({ id: head.id, dogId: head.started.body.dogId, head }));
+  return latestSessions(dogs, asked).map(({ head }) => head);
+}
+
 /** Null when the store cannot be read (the problem is shown). */
 export async function readDesk(rooms: Rooms): Promise<Desk | null> {
   const library = rooms.keeper.library();
   const dogs = deskDogs(library);
-  const practised = rooms.use.getState().heads.filter(({ started }) => started.body.kind !== 'exam');
-  const latest = latestSessions(
-    dogs,
-    practised.map((head) => ({ id: head.id, dogId: head.started.body.dogId, head })),
-  );
-  const made = await digestsOfDesk(
-    rooms,
-    latest.map(({ head }) => head),
-  );
+  const made = await digestsOfDesk(rooms, headsOf(rooms, dogs));
   if (!made) return null;
   const today = dayOf(isoWithOffset(rooms.parts.wall.now()));
   const digests = [...made.values()].flatMap((digest) => digest ?? []);

@@ -39,15 +39,26 @@ export async function digestsOfDesk(
   rooms: Rooms,
   heads: readonly SessionHead[],
 ): Promise<ReadonlyMap<string, SessionDigest | null> | null> {
-  const together = await rooms.store.digestsTogether(OF_THE_DESK);
-  const kept = together.ok ? together.value : [];
-  takeOver(rooms, heads, kept);
-  const known = new Map(kept.map(({ id, stamp }) => [id, stamp]));
+  const known = await takeKeptOfDesk(rooms, heads);
   const digests = await digestsOf(rooms, heads);
   const isSame = known.size === heads.length && heads.every((head) => known.get(head.id) === stampOf(head));
   const rows = digests && !isSame ? mayBeKept(rooms, heads) : [];
-  if (rows.length > 0) void rooms.store.keepDigestsTogether(OF_THE_DESK, rows);
+  if (rows.length > 0) {
+    rooms.digested.ofDesk = null;
+    void rooms.store.keepDigestsTogether(OF_THE_DESK, rows);
+  }
   return digests;
+}
+
+/** Takes over the row the desk's digests are kept in, once until the sessions change; returns what each was made of, by session. */
+export function takeKeptOfDesk(rooms: Rooms, heads: readonly SessionHead[]): Promise<ReadonlyMap<string, string>> {
+  rooms.digested.ofDesk ??= rooms.store.digestsTogether(OF_THE_DESK).then((together) => {
+    // Nothing hangs on it: what cannot be read is made.
+    const kept = together.ok ? together.value : [];
+    takeOver(rooms, heads, kept);
+    return new Map(kept.map(({ id, stamp }) => [id, stamp]));
+  });
+  return rooms.digested.ofDesk;
 }
 
 /** What a kept digest must have been made of to be as good as a new one. */

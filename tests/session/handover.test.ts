@@ -101,7 +101,11 @@ test('a trainer gives, an owner practises and sends back, the trainer answers, a
   await practise(owner, planId, 1000);
   const again = await takeIn(trainer, await sendBack(owner, first.id));
   expect(again.offer.fresh).toContainEqual({ what: 'session', count: 1 });
-  expect((await trainer.app.intents.readDesk())?.rows).toMatchObject([{ thisWeek: 2 }]);
+  const grown = await trainer.app.intents.readDesk();
+  expect(grown?.rows).toMatchObject([{ thisWeek: 2 }]);
+  // Read ahead, as the first screen does, it tells the same.
+  await trainer.app.intents.readDeskAhead();
+  expect(await trainer.app.intents.readDesk()).toEqual(grown);
   // A trainer who lost what came before is sent all of it; what is here already stays as it is.
   expect((await takeIn(trainer, await sendBack(owner, first.id, true))).offer.freshRecords).toBe(0);
 });

@@ -1,5 +1,4 @@
 /** One dog on the desk: why it is here, its homework and the answer to it, its latest sessions. */
-import { lazy, Suspense } from 'react';
 import { Link } from 'wouter';
 import type { DeskDog } from '../../core/desk/dogs.ts';
 import { type HomeworkGiven, plansOf } from '../../core/handover/homework.ts';
@@ -7,12 +6,13 @@ import { t } from '../../core/language.ts';
 import { planAfter } from '../../core/next-start.ts';
 import type { Plan } from '../../core/plan.ts';
 import { useApp, useIntents } from '../app-context.tsx';
+import { fetched } from '../parts/fetched.tsx';
 import { sayDay, sayWhen } from '../parts/when.ts';
 import css from './desk.module.css';
 import { Needs } from './desk.tsx';
 import { useDesk } from './use-desk.ts';
 
-const Result = lazy(() => import('../review-list/result.tsx').then(({ Result: part }) => ({ default: part })));
+const Result = fetched(() => import('../review-list/result.tsx').then(({ Result }) => Result));
 
 export function DeskDogScreen({ dogId }: { dogId: string }) {
   const desk = useDesk();
@@ -130,9 +130,7 @@ function Sessions({ dog }: { dog: DeskDog }) {
             <Link href={`/review/${encodeURIComponent(id)}`}>
               {sayWhen(started.at)} · {started.body.planTitle}
             </Link>
-            <Suspense>
-              <Result sessionId={id} lastAt={lastAt} />
-            </Suspense>
+            <Result sessionId={id} lastAt={lastAt} />
           </li>
         ))}
       </ul>

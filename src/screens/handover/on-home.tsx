@@ -1,9 +1,10 @@
 /** Homework and the desk on the first screen: what is asked of this handler, and how many dogs of owners there are. */
+import { useEffect } from 'react';
 import { Link } from 'wouter';
 import { deskDogs } from '../../core/desk/dogs.ts';
 import { latestOfEach } from '../../core/handover/homework.ts';
 import { t } from '../../core/language.ts';
-import { useApp } from '../app-context.tsx';
+import { useApp, useIntents } from '../app-context.tsx';
 import css from './handover.module.css';
 
 export function OnHome() {
@@ -12,6 +13,11 @@ export function OnHome() {
   const givenHere = new Set(given.map(({ homework }) => homework.id));
   const mine = latestOfEach(received).filter(({ homework }) => !givenHere.has(homework.id));
   const onDesk = deskDogs(library).length;
+  const { readDeskAhead } = useIntents();
+  const hasDesk = onDesk > 0;
+  useEffect(() => {
+    if (hasDesk) void readDeskAhead();
+  }, [readDeskAhead, hasDesk]);
   return (
     <p className={css.links}>
       <Link href="/homework">

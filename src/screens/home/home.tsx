@@ -1,5 +1,5 @@
 /** The first screen: for a newcomer what this is, for a returning handler one tap to practise. */
-import { lazy, Suspense, useEffect, useState } from 'react';
+import { useEffect, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { dogsOfOwners } from '../../core/desk/dogs.ts';
 import type { Dog } from '../../core/event.ts';
@@ -8,16 +8,17 @@ import type { NextStart } from '../../core/next-start.ts';
 import { indexOfStep, type Plan } from '../../core/plan.ts';
 import { sayStart } from '../../core/start-words.ts';
 import { useApp, useIntents } from '../app-context.tsx';
+import { fetched } from '../parts/fetched.tsx';
 import { HandlerSwitch } from '../parts/handler-switch.tsx';
 import { Rich } from '../parts/rich.tsx';
 import css from './home.module.css';
 import { INTRODUCTION, TITLE } from './introduction.ts';
 import { PlaceSwitch } from './place-switch.tsx';
 
-const AddDog = lazy(() => import('../dogs/add-dog.tsx').then(({ AddDog: part }) => ({ default: part })));
-const CopyNudge = lazy(() => import('./copy-nudge.tsx').then(({ CopyNudge: part }) => ({ default: part })));
-const Handover = lazy(() => import('../handover/on-home.tsx').then(({ OnHome: part }) => ({ default: part })));
-const LessonPicture = lazy(() => import('./lesson-picture.tsx').then(({ LessonPicture: part }) => ({ default: part })));
+const AddDog = fetched(() => import('../dogs/add-dog.tsx').then(({ AddDog }) => AddDog));
+const CopyNudge = fetched(() => import('./copy-nudge.tsx').then(({ CopyNudge }) => CopyNudge));
+const Handover = fetched(() => import('../handover/on-home.tsx').then(({ OnHome }) => OnHome));
+const LessonPicture = fetched(() => import('./lesson-picture.tsx').then(({ LessonPicture }) => LessonPicture));
 
 export function Home() {
   const all = useApp((state) => state.library.dogs);
@@ -39,9 +40,7 @@ export function Home() {
       {dogs.map((dog) => (
         <DogPlans key={dog.id} dog={dog} />
       ))}
-      <Suspense>
-        <Handover />
-      </Suspense>
+      <Handover />
       {taught ? (
         <Link href="/sound">{t('Sound check')}</Link>
       ) : (
@@ -52,14 +51,8 @@ export function Home() {
           />
         </p>
       )}
-      {fresh ? null : (
-        <Suspense>
-          <CopyNudge />
-        </Suspense>
-      )}
-      <Suspense>
-        <AddDog />
-      </Suspense>
+      {fresh ? null : <CopyNudge />}
+      <AddDog />
       <Link href="/dogs">
         {all.some(({ archived }) => archived) ? t('Dogs, handlers, places, and who was put away') : t('Dogs, handlers, places')}
       </Link>
@@ -75,9 +68,7 @@ function Lesson() {
       <p>{t(INTRODUCTION)}</p>
       <figure className={css.picture}>
         <div className={css.strip}>
-          <Suspense>
-            <LessonPicture />
-          </Suspense>
+          <LessonPicture />
         </div>
         <figcaption className="small soft">
           {t(

@@ -1,5 +1,5 @@
 /** The practice screen, read from two metres: the seconds, the tread, what was heard, what the engine says. */
-import { lazy, useEffect } from 'react';
+import { useEffect } from 'react';
 import { Link, useLocation } from 'wouter';
 import { stepOf } from '../../core/criterion.ts';
 import type { SessionState } from '../../core/fold.ts';
@@ -7,6 +7,7 @@ import { t } from '../../core/language.ts';
 import { callsInOrder } from '../../core/placed-calls.ts';
 import type { Step } from '../../core/plan.ts';
 import { useApp, useIntents } from '../app-context.tsx';
+import { fetched } from '../parts/fetched.tsx';
 import { Stairs } from '../picture/stairs.tsx';
 import { Ear } from './ear.tsx';
 import { Flash } from './flash.tsx';
@@ -18,7 +19,7 @@ import { Tread } from './tread.tsx';
 import { useUnsure, useWhole } from './use-clock.ts';
 
 // Seldom needed: fetched when it is.
-const Examining = lazy(() => import('../exam/during.tsx').then(({ Examining: screen }) => ({ default: screen })));
+const Examining = fetched(() => import('../exam/during.tsx').then(({ Examining }) => Examining));
 
 export function Practice() {
   const live = useApp((state) => state.live);

@@ -1,14 +1,15 @@
 /** All sessions, newest first, each with what it came to. */
-import { lazy, Suspense, useState } from 'react';
+import { useState } from 'react';
 import { Link } from 'wouter';
 import { t } from '../../core/language.ts';
 import { nameOf } from '../../core/named.ts';
 import type { SessionHead } from '../../session/app-state.ts';
 import { useApp } from '../app-context.tsx';
+import { fetched } from '../parts/fetched.tsx';
 import { sayWhen } from '../parts/when.ts';
 import css from './review-list.module.css';
 
-const Result = lazy(() => import('./result.tsx').then(({ Result: part }) => ({ default: part })));
+const Result = fetched(() => import('./result.tsx').then(({ Result }) => Result));
 
 /** Each line reads its session: so many at a time. */
 const AT_A_TIME = 30;
@@ -57,9 +58,7 @@ function Line({ head: { id, started, ended, lastAt } }: { head: SessionHead }) {
         {place ? `, ${nameOf(places, place)}` : ''}
         {ended ? '' : ` · ${t('not ended')}`}
       </span>
-      <Suspense>
-        <Result sessionId={id} lastAt={lastAt} />
-      </Suspense>
+      <Result sessionId={id} lastAt={lastAt} />
     </Link>
   );
 }

@@ -6,7 +6,7 @@ import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
 import { existsSync, mkdtempSync, readdirSync, readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
-import type { Page } from 'playwright';
+import type { CDPSession, Page } from 'playwright';
 import { build, preview } from 'vite';
 import { startPractice, teachFromFiles } from '../e2e/walk.ts';
 import { launchChromium } from '../support/chromium.ts';
@@ -30,7 +30,7 @@ function noteLevels(): void {
     constructor(...args: ConstructorParameters<typeof Worker>) {
       super(...args);
       this.addEventListener('message', ({ data }) => {
-        if (data.kind === 'level') window.levels.push({ atS: data.level.atS, lost: data.level.lost, pageMs: performance.now() });
+        if (data?.kind === 'level') window.levels.push({ atS: data.level.atS, lost: data.level.lost, pageMs: performance.now() });
       });
     }
   };
@@ -86,11 +86,14 @@ function micOf(): { folder: string; wav: string } {
   return { folder, wav: join(folder, 'track.wav') };
 }
 
-async function heapMb(page: Page): Promise<number> {
-  const usage = await page.evaluate(
-    () => (performance as unknown as { memory: { usedJSHeapSize: number } }).memory.usedJSHeapSize,
-  );
-  return usage / 1e6;
+/** What is still held after everything that is not has been swept away. */
+async function heldMb(cdp: CDPSession): Promise<number> {
+  await cdp.send('HeapProfiler.collectGarbage');
+  const { usedSize, backingStorageSize = 0 } = (await cdp.send('Runtime.getHeapUsage')) as {
+    usedSize: number;
+    backingStorageSize?: number;
+  };
+  return (usedSize + backingStorageSize) / 1e6;
 }
 
 /** Lag of the latest level against the least that was ever seen, s. */
@@ -128,6 +131,7 @@ await page.getByText('Listening').waitFor();
 const threads = workerThreads();
 const rivals = throttle(threads);
 const ear = threads.reduce((a, b) => (usedS(b) > usedS(a) ? b : a));
+const cdp = await page.context().newCDPSession(page);
 await page.evaluate(() => window.levels.splice(0));
 const rows = [];
 for (let minute = 1; minute <= MINUTES; minute++) {
@@ -139,7 +143,7 @@ for (let minute = 1; minute <= MINUTES; minute++) {
     'share of a core': ((usedS(ear) - before) / 60).toFixed(3),
     'worst lag of the last 5 s, ms': Math.round(1000 * lag.worstS),
     'blocks lost': lag.lost,
-    'page heap, MB': (await heapMb(page)).toFixed(1),
+    'page holds, MB': (await heldMb(cdp)).toFixed(1),
     'process, MB': Math.round(rssMb(ear)),
   });
 }

@@ -44,6 +44,8 @@ const CELL = 80;
 const CELL_S = CELL / EAR_RATE_HZ;
 /** What lies this far under the loudest cell is no longer the word, dB (weak final consonants lie some 25 dB down). */
 const DROP_DB = 30;
+/** With less than this before and after the word together, a take was cut tight and tells nothing of its room, s. */
+const SHORTEST_AROUND_S = 0.25;
 /** Speech must stand this far out of what is around it, dB, to be found at all. */
 const ABOVE_NOISE_DB = 8;
 /** Pieces of a word may lie this far apart (a stop's closure lasts up to some 150 ms; Byrd 1993 gives means of 50 to 80). */
@@ -91,11 +93,17 @@ function percentile(values: Float32Array, share: number): number {
   return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))] ?? Number.NEGATIVE_INFINITY;
 }
 
-/** The level under which a cell is not speech. In a tight cut the quiet tenth is speech itself, so it may only raise the bar a little. */
+/**
+ * The level under which a cell is not speech: out of what lies around the word, where anything does. In a tight cut the quiet tenth is the word's own
+ * hiss and breath, and would cut it short.
+ */
 function speechBar(levels: Float32Array): number {
   const peak = levels.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
-  const around = percentile(levels, 0.1);
-  return Math.max(peak - DROP_DB, Math.min(around + ABOVE_NOISE_DB, peak - 15));
+  const outOfRoom = Math.max(peak - DROP_DB, Math.min(percentile(levels, 0.1) + ABOVE_NOISE_DB, peak - 15));
+  const first = levels.findIndex((level) => level >= outOfRoom);
+  const last = levels.findLastIndex((level) => level >= outOfRoom);
+  const aroundS = (levels.length - (last - first + 1)) * CELL_S;
+  return aroundS < SHORTEST_AROUND_S ? peak - DROP_DB : outOfRoom;
 }
 
 interface Run {

@@ -251,3 +251,17 @@ test('a take is inspected while teaching: length, level, clipping, cut off, too 
   );
   expect(inspectTake({ samples: word.map((x) => x / 1_000), sampleRateHz: 16_000 }).faults).toContain('too-quiet');
 });
+
+test('a word cut tight keeps its soft beginning; a room that is heard before and after it may cover that', () => {
+  const hiss = noise(0.12 * 16_000, 5, 0.006);
+  const vowel = say('lifted', 4);
+  const word = new Float32Array(hiss.length + vowel.length);
+  word.set(hiss);
+  word.set(vowel, hiss.length);
+  const tight = inspectTake({ samples: word, sampleRateHz: 16_000 });
+  expect(tight.speechStartsAtS).toBe(0);
+  expect(tight.speechLengthS).toBeCloseTo(word.length / 16_000, 1);
+
+  const inRoom = noise(word.length + 16_000, 6, 0.02).map((x, i) => x + (word[i - 8_000] ?? 0));
+  expect(inspectTake({ samples: inRoom, sampleRateHz: 16_000 }).speechStartsAtS).toBeGreaterThan(0.55);
+});

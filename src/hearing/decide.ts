@@ -75,7 +75,15 @@ export interface Decider {
 
 const certainty = (margin: number): number => 1 / (1 + Math.exp(-margin));
 
-export function createDecider(model: Model, loudness: Loudness, trace: ((line: unknown) => void) | undefined): Decider {
+/** How much clearer a stretch must be because of the voice that said it, widths of doubt. */
+export type StrangerBy = (word: string, startedAtS: number, endedAtS: number) => number;
+
+export function createDecider(
+  model: Model,
+  loudness: Loudness,
+  strangerBy: StrangerBy,
+  trace: ((line: unknown) => void) | undefined,
+): Decider {
   const own = createOwnSound();
   const surprise = model.words.map(() => 0);
   let pending: Candidate | undefined;
@@ -87,6 +95,8 @@ export function createDecider(model: Model, loudness: Loudness, trace: ((line: u
     const word = model.words[w] as Model['words'][number];
     return ((scores[w] as number) - word.threshold) / word.width - (surprise[w] as number);
   };
+
+  const nameOf = (w: number): string => (model.words[w] as Model['words'][number]).word;
 
   function bestWord(scores: Float64Array): number {
     let best = 0;
@@ -103,26 +113,29 @@ export function createDecider(model: Model, loudness: Loudness, trace: ((line: u
     pending = undefined;
     const pause = pauseAround(loudness, own, candidate.startedAtS, candidate.endedAtS, nowS);
     const apart = pause.afterDb >= AFTER_DB && (pause.beforeDb >= BEFORE_DB || candidate.margin > CLEAR_WIDTHS);
-    trace?.({ ...candidate, ...pause, noiseDb: loudness.noiseDb(), nowS, apart });
-    if (!apart || isOwnSound(candidate)) return;
     const { startedAtS, endedAtS } = candidate;
-    if (candidate.margin > 0) {
+    const word = nameOf(candidate.word);
+    const stranger = apart ? strangerBy(word, startedAtS, endedAtS) : 0;
+    trace?.({ ...candidate, ...pause, noiseDb: loudness.noiseDb(), nowS, apart, stranger });
+    const margin = candidate.margin - stranger;
+    if (!apart || margin < -UNSURE_WIDTHS || isOwnSound(candidate)) return;
+    if (margin > 0) {
       out.push({
         kind: 'word',
-        word: (model.words[candidate.word] as Model['words'][number]).word,
+        word,
         startedAtS,
         endedAtS,
         decidedAtS: nowS,
-        confidence: certainty(candidate.margin),
+        confidence: certainty(margin),
       });
       takenFromS = startedAtS;
       takenUntilS = endedAtS;
-    } else out.push({ kind: 'unsure', startedAtS, endedAtS, decidedAtS: nowS, nearest: nearest(candidate.scores) });
+    } else out.push({ kind: 'unsure', startedAtS, endedAtS, decidedAtS: nowS, nearest: nearest(candidate.scores, stranger) });
   }
 
-  function nearest(scores: readonly number[]): { word: string; confidence: number }[] {
+  function nearest(scores: readonly number[], stranger: number): { word: string; confidence: number }[] {
     return model.words
-      .map(({ word }, w) => ({ word, confidence: certainty(marginOf(scores, w)) }))
+      .map(({ word }, w) => ({ word, confidence: certainty(marginOf(scores, w) - stranger) }))
       .sort((a, b) => b.confidence - a.confidence)
       .slice(0, 2);
   }

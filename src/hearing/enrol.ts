@@ -8,6 +8,7 @@ import { createFusedFeature } from './feature-fused.ts';
 import { forecastOf, type WordForecast } from './forecast.ts';
 import { type Learned, newestOf } from './learn.ts';
 import type { Model, OwnedTemplate } from './model.ts';
+import { voiceOf } from './pitch.ts';
 import type { Owner } from './score.ts';
 import { unpack } from './stretch.ts';
 import { type CutTake, cutTake, type Take, type TakeFault, type TakeReport } from './take.ts';
@@ -176,6 +177,7 @@ export function enrol(teaching: Teaching, options: EnrolOptions = {}): Enrolment
     clicks: sorted.clicks,
     templates: ground.templates,
     normaliser,
+    voice: voiceOf(good.flatMap(({ word, speech }) => (word === undefined ? [] : [{ word, speech }]))),
     taughtLevelDb: meanOf(good.filter((c) => c.word !== undefined).map((c) => c.report.levelDb)),
   };
   return {

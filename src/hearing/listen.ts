@@ -10,6 +10,7 @@ import { createGain } from './gain.ts';
 import { createLoudness } from './loudness.ts';
 import { createMemory } from './memory.ts';
 import type { Model } from './model.ts';
+import { createPitchMemory, strangeness } from './pitch.ts';
 import { createResampler } from './resample.ts';
 import { createScorer } from './score.ts';
 import { createSlider } from './slide.ts';
@@ -55,7 +56,8 @@ export function createListener(model: Model, options: ListenOptions): Listener {
   const scorer = createScorer(words, model.templates);
   const costs = new Float64Array(sliders.length);
   const vector = new Float32Array(feature.dims);
-  const decider = createDecider(model, loudness, options.trace);
+  const pitch = createPitchMemory();
+  const decider = createDecider(model, loudness, strangerBy, options.trace);
   const clickEar = createClickEar(model.clicks);
   const memory = options.keep ? createMemory(feature, options.keep.sound) : null;
   const levelled = new Float32Array(HOP);
@@ -75,6 +77,10 @@ export function createListener(model: Model, options: ListenOptions): Listener {
       start = slider.startedAtStep;
     });
     return stepTimeS(feature, start);
+  }
+
+  function strangerBy(word: string, startedAtS: number, endedAtS: number): number {
+    return strangeness(model.voice, word, pitch.between(startedAtS, endedAtS));
   }
 
   function takeVector(raw: Float32Array): void {
@@ -128,6 +134,7 @@ export function createListener(model: Model, options: ListenOptions): Listener {
       const samples = resampler.push(block);
       const clicked = clickEar.push(samples);
       memory?.sound(samples);
+      pitch.push(samples);
       take(samples);
       heard = clickEar.join(clicked, decider.collect());
       return heard.length === 0 ? heard : outward(heard);

@@ -1,6 +1,7 @@
 /** What teaching leaves behind and listening needs. Plain data: it can be cloned, stored and sent to a worker. */
 import type { ClickWord } from './click.ts';
 import type { FeatureKind, Normaliser, Part } from './feature.ts';
+import type { Voice } from './pitch.ts';
 import type { Owner } from './score.ts';
 import type { Template } from './slide.ts';
 
@@ -27,4 +28,5 @@ export interface Model {
   readonly normaliser: Normaliser;
   /** Level at which the handler was recorded while teaching, dB below full scale; the stream is brought to the same. */
   readonly taughtLevelDb: number;
+  readonly voice: Voice;
 }

@@ -22,7 +22,15 @@ const LIMITS = { lcpMs: 1_500, inpMs: 100, firstScreenKb: 140, workerKb: 60, wor
 
 declare global {
   interface Window {
-    seen: { lcpMs: number; lcpOf: string; fcpMs: number; shift: number; taps: Map<number, number> };
+    seen: {
+      lcpMs: number;
+      lcpOf: string;
+      fcpMs: number;
+      shift: number;
+      worstShift: number;
+      shiftOf: string;
+      taps: Map<number, number>;
+    };
   }
 }
 
@@ -31,7 +39,7 @@ const NAMES = 'globalThis.__name = (named) => named';
 
 /** Notes what the browser itself measures. */
 function watch(): void {
-  const seen = { lcpMs: 0, lcpOf: '', fcpMs: 0, shift: 0, taps: new Map<number, number>() };
+  const seen = { lcpMs: 0, lcpOf: '', fcpMs: 0, shift: 0, worstShift: 0, shiftOf: '', taps: new Map<number, number>() };
   window.seen = seen;
   const observe = (type: string, note: (entry: never) => void, more = {}) => {
     const observer = new PerformanceObserver((list) => {
@@ -46,8 +54,13 @@ function watch(): void {
   observe('paint', ({ name, startTime }: PerformanceEntry) => {
     if (name === 'first-contentful-paint') seen.fcpMs = startTime;
   });
-  observe('layout-shift', ({ value, hadRecentInput }: { value: number; hadRecentInput: boolean }) => {
-    if (!hadRecentInput) seen.shift += value;
+  type Shift = { value: number; hadRecentInput: boolean; sources: readonly { node: Node | null }[] };
+  observe('layout-shift', ({ value, hadRecentInput, sources }: Shift) => {
+    if (hadRecentInput) return;
+    seen.shift += value;
+    if (value <= seen.worstShift) return;
+    seen.worstShift = value;
+    seen.shiftOf = sources.map(({ node }) => node?.textContent?.slice(0, 20) ?? '').join(', ');
   });
   const event = ({ interactionId, duration }: { interactionId: number; duration: number }) => {
     if (interactionId > 0) seen.taps.set(interactionId, Math.max(seen.taps.get(interactionId) ?? 0, duration));
@@ -96,6 +109,8 @@ interface Visit {
   readonly lcpOf: string;
   readonly fcpMs: number;
   readonly shift: number;
+  /** What moved most. */
+  readonly shiftOf: string;
 }
 
 async function visit(context: BrowserContext): Promise<Visit> {
@@ -107,9 +122,9 @@ async function visit(context: BrowserContext): Promise<Visit> {
   await page.getByRole('button', { name: 'Practise', exact: true }).first().waitFor();
   // Whatever comes late is waited for: the lesson, the fonts, the sounds.
   await page.waitForTimeout(3_000);
-  const { lcpMs, lcpOf, fcpMs, shift } = await page.evaluate(() => window.seen);
+  const { lcpMs, lcpOf, fcpMs, shift, shiftOf } = await page.evaluate(() => window.seen);
   await page.close();
-  return { lcpMs, lcpOf, fcpMs, shift };
+  return { lcpMs, lcpOf, fcpMs, shift, shiftOf };
 }
 
 async function filled(context: BrowserContext): Promise<void> {
@@ -263,7 +278,7 @@ for (const [name, all] of [
   ['after a session', later],
 ] as const)
   console.log(
-    `${name}: FCP ${ms(middle(all.map(({ fcpMs }) => fcpMs)))}, layout shift ${most(all.map(({ shift }) => shift)).toFixed(3)}, LCP is ${all[0]?.lcpOf}`,
+    `${name}: FCP ${ms(middle(all.map(({ fcpMs }) => fcpMs)))}, layout shift ${most(all.map(({ shift }) => shift)).toFixed(3)} (most: ${all[0]?.shiftOf}), LCP is ${all[0]?.lcpOf}`,
   );
 console.log(
   `style ${weight.styleKb.toFixed(1)} kB packed, font ${weight.fontKb.toFixed(1)} kB, the ear's network ${weight.earWeightsMb.toFixed(2)} MB`,

@@ -10,14 +10,12 @@ import { sayStart } from '../../core/start-words.ts';
 import { useApp, useIntents } from '../app-context.tsx';
 import { fetched } from '../parts/fetched.tsx';
 import { HandlerSwitch } from '../parts/handler-switch.tsx';
-import { Rich } from '../parts/rich.tsx';
 import css from './home.module.css';
 import { INTRODUCTION, TITLE } from './introduction.ts';
 import { PlaceSwitch } from './place-switch.tsx';
 
-const AddDog = fetched(() => import('../dogs/add-dog.tsx').then(({ AddDog }) => AddDog));
-const CopyNudge = fetched(() => import('./copy-nudge.tsx').then(({ CopyNudge }) => CopyNudge));
-const Handover = fetched(() => import('../handover/on-home.tsx').then(({ OnHome }) => OnHome));
+/** In one piece: parts that came one by one would push each other down under a finger. */
+const Below = fetched(() => import('./below.tsx').then(({ Below }) => Below));
 const LessonPicture = fetched(() => import('./lesson-picture.tsx').then(({ LessonPicture }) => LessonPicture));
 
 export function Home() {
@@ -40,22 +38,7 @@ export function Home() {
       {dogs.map((dog) => (
         <DogPlans key={dog.id} dog={dog} />
       ))}
-      <Handover />
-      {taught ? (
-        <Link href="/sound">{t('Sound check')}</Link>
-      ) : (
-        <p>
-          <Rich
-            say="It does not know your voice yet: practise by buttons and keys now, or {teach} (two minutes)."
-            with={{ teach: <Link href="/sound">{t('teach it your three words')}</Link> }}
-          />
-        </p>
-      )}
-      {fresh ? null : <CopyNudge />}
-      <AddDog />
-      <Link href="/dogs">
-        {all.some(({ archived }) => archived) ? t('Dogs, handlers, places, and who was put away') : t('Dogs, handlers, places')}
-      </Link>
+      <Below taught={taught} fresh={fresh} />
     </div>
   );
 }
@@ -165,11 +148,13 @@ function PlanLine({ plan }: { plan: Plan }) {
       <div>
         <h3>{plan.title}</h3>
         <p className="soft">{plan.position}</p>
-        {step && next ? (
-          <p>
-            {t('Next: {step}.', { step: step.title })} <span className="soft">{sayStart(next.why)}</span>
-          </p>
-        ) : null}
+        <p className={css.next}>
+          {step && next ? (
+            <>
+              {t('Next: {step}.', { step: step.title })} <span className="soft">{sayStart(next.why)}</span>
+            </>
+          ) : null}
+        </p>
       </div>
       <div className="row">
         <button type="button" className={waits ? undefined : 'primary'} onClick={() => practise(plan.id)}>

@@ -116,7 +116,7 @@ test('a dog that is put away leaves the first screen, keeps its sessions and can
   dog.unmount();
   const home = await show('home', all);
   expect(screen.queryByRole('heading', { name: /Pixel/ })).toBeNull();
-  expect(screen.getByText('Dogs, handlers, places, and who was put away')).toBeTruthy();
+  expect(await screen.findByText('Dogs, handlers, places, and who was put away')).toBeTruthy();
   expect(all.app.getState().heads).toHaveLength(1);
   home.unmount();
   await show('dog', all);

@@ -25,6 +25,7 @@ export const GERMAN_REVIEW = {
   'The step was {title}.': 'Die Stufe war {title}.',
   'held {held} of {asked} s': '{held} von {asked} s gehalten',
   'held {held}, paid at once': '{held} gehalten, sofort belohnt',
+  'held {held}, not paid': '{held} gehalten, nicht belohnt',
   'Hold was said again once; the last one counts.': 'Halten wurde noch einmal gesagt; das letzte zählt.',
   'Hold was said again {n} times; the last one counts.': 'Halten wurde noch {n}-mal gesagt; das letzte zählt.',
   'Offered again after a pause.': 'Nach einer Pause wieder angeboten.',

@@ -172,7 +172,7 @@ export type NextTry =
   | { readonly kind: 'try-here'; readonly title: string; readonly isNew: 'place' | 'handler'; readonly at: Column }
   /** Good where it was practised, and no other place is known. */
   | { readonly kind: 'another-place'; readonly title: string; readonly knownPlace: string }
-  | { readonly kind: 'go-on'; readonly title: string }
+  | { readonly kind: 'go-on'; readonly title: string; readonly isPractised: boolean }
   /** The lowest step, and it lifted: nothing easier is on the ladder. `better`: where it is good; null: nowhere yet. */
   | {
       readonly kind: 'too-big';
@@ -226,7 +226,7 @@ function stepUnderWay(grid: Grid): NextTry | null {
   const under = rows.findLast(({ standing }) => standing.kind === 'on-the-way');
   const next = under ?? rows.find(({ standing }) => standing.kind === 'never');
   if (!next) return null;
-  return tooBig(grid, next) ?? { kind: 'go-on', title: next.title };
+  return tooBig(grid, next) ?? { kind: 'go-on', title: next.title, isPractised: next === under };
 }
 
 /**

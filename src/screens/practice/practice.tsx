@@ -13,7 +13,7 @@ import { Ear } from './ear.tsx';
 import { Flash } from './flash.tsx';
 import { LastWord } from './last-word.tsx';
 import css from './practice.module.css';
-import { whatToSay } from './says.ts';
+import { sayStill, whatToSay } from './says.ts';
 import { Tally } from './tally.tsx';
 import { Tread } from './tread.tsx';
 import { useUnsure, useWhole } from './use-clock.ts';
@@ -112,7 +112,7 @@ function Count({ live }: { live: SessionState }) {
   const { phase } = live;
   const sinceS = phase.phase === 'holding' ? phase.sinceS : null;
   const last = live.reps.at(-1) ?? null;
-  const shown = useWhole(sinceS, 1) ?? Math.floor(last?.heldForS ?? 0);
+  const shown = useWhole(sinceS, 1) ?? sayStill(last?.heldForS ?? 0);
   const state = phase.phase === 'holding' ? 'holding' : (last?.outcome ?? 'ready');
   return (
     <section className={css.count} data-state={state} aria-label={t('Seconds held')}>
@@ -121,7 +121,11 @@ function Count({ live }: { live: SessionState }) {
           {shown}
         </output>
       </div>
-      <Tread step={stepOf(live.standing)} sinceS={sinceS} last={sinceS === null ? last : null} />
+      <Tread
+        step={sinceS === null && last ? last.step : stepOf(live.standing)}
+        sinceS={sinceS}
+        last={sinceS === null ? last : null}
+      />
     </section>
   );
 }

@@ -6,6 +6,7 @@ import { fixed, localeSpoken, t } from '../../core/language.ts';
 import { callsInOrder, isOverruled } from '../../core/placed-calls.ts';
 import { criterionS } from '../../core/plan.ts';
 import { callWords, sayCall, sayOutcome, sayQuestion } from '../../core/sentences.ts';
+import type { Seconds } from '../../core/units.ts';
 import type { Word } from '../../core/word.ts';
 import { listOr, wordName } from '../parts/word-names.ts';
 
@@ -65,9 +66,15 @@ const asksForVeterinarian = (call: Call): boolean =>
   call.reasons.some((reason) => reason.kind === 'area-alarm' && reason.level === 'veterinarian');
 
 /** Floor, not round: 0.96 s held is not yet 1 s. */
+const tenths = (heldForS: Seconds): string => fixed(Math.floor(10 * heldForS + 1e-6) / 10, 1);
+
 function sayShort({ heldForS, step }: Rep): string {
-  const paidS = Math.floor(10 * heldForS + 1e-6) / 10;
-  return t('Paid at {paid} of {criterion} s: not counted.', { paid: fixed(paidS, 1), criterion: criterionS(step) });
+  return t('Paid at {paid} of {criterion} s: not counted.', { paid: tenths(heldForS), criterion: criterionS(step) });
+}
+
+/** The seconds of a rep that is over. Under one second tenths are told, or a kept rep would read as nothing. */
+export function sayStill(heldForS: Seconds): string {
+  return heldForS > 0 && heldForS < 1 ? tenths(heldForS) : `${Math.floor(heldForS)}`;
 }
 
 /** A sentence begins large, also when its first word mostly stands alone. */

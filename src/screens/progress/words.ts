@@ -176,7 +176,9 @@ export function sayNext(next: NextTry): string {
         ...{ title: next.title, place: placeName(next.knownPlace) },
       });
     case 'go-on':
-      return t('“{title}” is the first step that is not kept for good yet.', { title: next.title });
+      return next.isPractised
+        ? t('“{title}” is the hardest step practised so far. It is not kept for good yet.', { title: next.title })
+        : t('What was practised is kept for good. Next on the ladder: “{title}”.', { title: next.title });
     case 'too-big':
       return sayTooBig(next);
     case 'all-kept':

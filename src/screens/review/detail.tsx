@@ -94,12 +94,17 @@ function RepDetail({ state, calls, rep, thought, heard }: RepDetailProps) {
   );
 }
 
-function sayHold({ step, voidReason, heldForS, restarts }: Rep): string {
+function sayHold({ step, outcome, voidReason, heldForS, restarts }: Rep): string {
   if (voidReason === 'not-offered') return t('The step was {title}.', { title: step.title });
   const asked = criterionS(step);
   const held = sayHeld(heldForS);
-  const said = asked > 0 ? t('held {held} of {asked} s', { held, asked }) : t('held {held}, paid at once', { held });
-  return [`${step.title}: ${said}.`, sayRestarts(restarts)].filter(Boolean).join(' ');
+  return [`${step.title}: ${sayOfAsked(held, asked, outcome === 'kept')}.`, sayRestarts(restarts)].filter(Boolean).join(' ');
+}
+
+/** Paid at once is what such a step asks for; it was paid only if the rep was kept. */
+function sayOfAsked(held: string, asked: number, isPaid: boolean): string {
+  if (asked > 0) return t('held {held} of {asked} s', { held, asked });
+  return isPaid ? t('held {held}, paid at once', { held }) : t('held {held}, not paid', { held });
 }
 
 function sayRestarts(n: number): string {

@@ -115,14 +115,24 @@ describe('the next best thing to try', () => {
       ...{ kind: 'too-big', title: 'a', at: { place: 'garden' }, better: { place: 'kitchen' } },
     });
     expect(next(digest(1, on('a', 2, 10)))).toMatchObject({ kind: 'too-big', at: { place: 'kitchen' }, better: null });
-    expect(next(digest(1, on('a', 6, 10)))).toEqual({ kind: 'go-on', title: 'a' });
+    expect(next(digest(1, on('a', 6, 10)))).toEqual({ kind: 'go-on', title: 'a', isPractised: true });
   });
 
   test('on a higher step that lifted it is the step itself: the next session begins lower of its own accord', () =>
-    expect(next(digest(1, on('a', 9, 10)), digest(2, on('b', 2, 10)))).toEqual({ kind: 'go-on', title: 'b' }));
+    expect(next(digest(1, on('a', 9, 10)), digest(2, on('b', 2, 10)))).toEqual({ kind: 'go-on', title: 'b', isPractised: true }));
 
   test('else the step that is under way, not one that was left behind', () =>
-    expect(next(digest(1, on('a', 5, 10)), digest(2, on('b', 5, 10)))).toEqual({ kind: 'go-on', title: 'b' }));
+    expect(next(digest(1, on('a', 5, 10)), digest(2, on('b', 5, 10)))).toEqual({ kind: 'go-on', title: 'b', isPractised: true }));
+
+  test('and the next on the ladder, not practised yet, once all below is kept for good', () => {
+    const sessions = [1, 3, 5, 8, 10].flatMap((day) => [
+      digest(day, on('a', 10, 10)),
+      digest(day, on('a', 10, 10), { place: 'garden' }),
+      digest(day, on('a', 10, 10), { handler: 'Ro' }),
+      digest(day, on('a', 10, 10), { handler: 'Ro', place: 'garden' }),
+    ]);
+    expect(next(...sessions)).toEqual({ kind: 'go-on', title: 'b', isPractised: false });
+  });
 });
 
 test('an easy step is not sent to a place where a harder one was done already', () => {

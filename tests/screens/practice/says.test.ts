@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { DEMO_PLAN } from '../../../demo/scenario.ts';
 import { feed, LONG, open, type Played, say, sessionStart, type } from '../../../demo/typed-session.ts';
 import { firstStart } from '../../../src/core/next-start.ts';
-import { whatToSay } from '../../../src/screens/practice/says.ts';
+import { sayStill, whatToSay } from '../../../src/screens/practice/says.ts';
 
 const CALM = { unsure: false, hears: true };
 const begin = (startStepId = 'hold-0', limits = LONG): Played =>
@@ -60,4 +60,8 @@ test('what you say of the step is answered in place of the call: stay, and with 
   });
   expect(whatToSay(type(begin(), 'kh').state, CALM).headline).toBe('next step');
   expect(whatToSay(type(begin(), 'kkkkktk').state, CALM).headline).toBe('kept');
+});
+
+test('a rep that is over tells its whole seconds, and tenths where it had none: kept must not read as nothing', () => {
+  expect([0, 0.04, 0.87, 0.999, 1, 2.96].map(sayStill)).toEqual(['0', '0.0', '0.8', '0.9', '1', '2']);
 });

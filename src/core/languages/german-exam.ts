@@ -11,7 +11,8 @@ export const GERMAN_EXAM = {
 
   '{kept} of {of} on 1 day, {last}': '{kept} von {of} an 1 Tag, {last}',
   '{kept} of {of} on {days} days, last {last}': '{kept} von {of} an {days} Tagen, zuletzt {last}',
-  'tried: {places}': 'versucht: {places}',
+  'well: {places}': 'gut: {places}',
+  'not yet: {places}': 'noch nicht: {places}',
   'a place without a name': 'ein Ort ohne Namen',
   '{n} other places': '{n} andere Orte',
   'Nothing was practised with this app yet.': 'Mit dieser App wurde noch nichts geübt.',

@@ -7,7 +7,7 @@ export const GERMAN_PICTURE = {
   call: 'Ansage',
   'a step': 'eine Stufe',
   'rest#the call': 'Pause machen',
-  'silent, or at your word': 'still, oder auf dein Wort',
+  'not called out, or your own word': 'nicht ausgerufen, oder dein eigenes Wort',
   'Every rep: time, step, held, outcome, what was called':
     'Jede Wiederholung: Zeit, Stufe, Haltezeit, Ergebnis, was angesagt wurde',
   time: 'Zeit',

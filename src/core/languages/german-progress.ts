@@ -64,7 +64,7 @@ export const GERMAN_PROGRESS = {
   '{n} days of practice': '{n} Übungstage',
   '1 rest day': '1 Ruhetag',
   '{n} rest days': '{n} Ruhetage',
-  '{practised} and {rested} in the latest 1 day.': '{practised} und {rested} am letzten Tag.',
+  'The first day of practice.': 'Der erste Übungstag.',
   '{practised} and {rested} in the latest {n} days.': '{practised} und {rested} in den letzten {n} Tagen.',
 
   // The next best thing.

@@ -82,6 +82,7 @@ export const GERMAN_SOUND_CHECK = {
   'Heard, but {fault}.': 'Gehört, aber {fault}.',
   'Kept: a click. If that was only the table, forget it.': 'Gemerkt: ein Klick. War das nur der Tisch, vergiss es wieder.',
   'Kept. Again, the same way.': 'Gemerkt. Noch einmal, genauso.',
+  'Kept, and that is enough: tap Done. More does no harm.': 'Gemerkt, und das genügt: auf Fertig tippen. Mehr schadet nicht.',
   '{n} of 20 may need saying again': '{n} von 20 musst du vielleicht noch einmal sagen',
   '{n} of 20 other words may be taken for it': '{n} von 20 anderen Wörtern könnten dafür gehalten werden',
   '(rehearsed on {takes} and {pieces} of talk)': '(geprobt an {takes} und {pieces})',

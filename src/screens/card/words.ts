@@ -39,10 +39,11 @@ export function sayCounts({ kept, of, days, lastDay }: Evidence, today: Day): st
     : t('{kept} of {of} on {days} days, last {last}', { kept, of, days, last });
 }
 
-/** "kitchen and car; tried: park". */
+/** "well: kitchen and car; not yet: park". */
 export function sayPlaces({ keptIn, triedIn }: Evidence): string {
-  const tried = triedIn.length > 0 ? t('tried: {places}', { places: shortList(triedIn) }) : '';
-  return [keptIn.length > 0 ? shortList(keptIn) : '', tried].filter(Boolean).join('; ');
+  const well = keptIn.length > 0 ? t('well: {places}', { places: shortList(keptIn) }) : '';
+  const notYet = triedIn.length > 0 ? t('not yet: {places}', { places: shortList(triedIn) }) : '';
+  return [well, notYet].filter(Boolean).join('; ');
 }
 
 function shortList(places: readonly string[]): string {

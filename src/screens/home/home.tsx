@@ -22,7 +22,9 @@ export function Home() {
   const all = useApp((state) => state.library.dogs);
   const library = useApp((state) => state.library);
   const ofOwners = dogsOfOwners(library);
-  const dogs = all.filter(({ archived, id }) => !archived && !ofOwners.has(id));
+  const here = all.filter(({ archived, id }) => !archived && !ofOwners.has(id));
+  // The invented dog is there to try things out: one's own come first.
+  const dogs = here.toSorted((a, b) => Number(a.invented) - Number(b.invented));
   const fresh = useApp((state) => state.heads.length === 0);
   // Working the takes out takes seconds: until then, that there are takes is answer enough.
   const taught = useApp(({ taught: worked, library }) => (worked ? worked.enrolled.ok : library.sounds.length > 0));

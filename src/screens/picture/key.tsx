@@ -92,7 +92,7 @@ function flagsOf(calls: readonly PlacedCall[] | undefined): readonly { readonly 
   if (!calls) return [{ words: t('call'), flag: FLAG }];
   const flags = calls.map(({ call }) => {
     const isCalled = isCalledOut(call);
-    const words = t(isCalled ? FLAGS[call.kind] : 'silent, or at your word');
+    const words = t(isCalled ? FLAGS[call.kind] : 'not called out, or your own word');
     return { words, flag: { ...FLAG, call, isCalledOut: isCalled } };
   });
   return [...new Map(flags.map((each) => [each.words, each])).values()];

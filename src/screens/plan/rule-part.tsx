@@ -125,7 +125,7 @@ function Choice({ rule, onChoose }: Pick<Props, 'rule' | 'onChoose'>) {
         <option value={OWN_KEY}>
           {known ? t('k of m, in your own numbers') : t('Your own: {rule}', { rule: nameRule(rule) })}
         </option>
-        <option disabled>{t('Percentile: not for marked holds, why is said below')}</option>
+        <option disabled>{t('Percentile: not for marked holds (below: why)')}</option>
       </select>
     </div>
   );

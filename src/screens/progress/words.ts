@@ -145,6 +145,7 @@ export function findDays(counted: DaysCount): string {
   if (days === 0) return t('No session yet.');
   if (practised === 0)
     return days === 1 ? t('No practice in the latest 1 day.') : t('No practice in the latest {n} days.', { n: days });
+  if (days === 1) return t('The first day of practice.');
   const running =
     mostRunning > 1
       ? t('At most {n} days of practice ran without rest.', { n: mostRunning })
@@ -157,9 +158,7 @@ function sayDays({ days, practised, rest }: DaysCount): string {
     practised: practised === 1 ? t('1 day of practice') : t('{n} days of practice', { n: practised }),
     rested: rest === 1 ? t('1 rest day') : t('{n} rest days', { n: rest }),
   };
-  return days === 1
-    ? t('{practised} and {rested} in the latest 1 day.', said)
-    : t('{practised} and {rested} in the latest {n} days.', { ...said, n: days });
+  return t('{practised} and {rested} in the latest {n} days.', { ...said, n: days });
 }
 
 /** The next best thing, and how to go about it. */

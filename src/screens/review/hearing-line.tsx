@@ -128,6 +128,7 @@ const EARS = {
 
 /** A moment of the session in tenths: "1:05.2". */
 function sayTenths(atS: number): string {
-  const tenths = Math.floor(10 * Math.max(0, atS) + 1e-6);
+  // As the field below it rounds.
+  const tenths = Math.round(10 * Number(Math.max(0, atS).toFixed(1)));
   return `${sayMoment(tenths / 10)}.${tenths % 10}`;
 }

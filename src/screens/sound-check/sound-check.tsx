@@ -13,7 +13,7 @@ import { FromFiles } from './from-files.tsx';
 import { LiveTrouble } from './live-trouble.tsx';
 import { MoreWords } from './more-words.tsx';
 import css from './sound-check.module.css';
-import { TakeRow } from './take-row.tsx';
+import { TakeRow, Takes } from './take-row.tsx';
 import { TryOut } from './try-out.tsx';
 import { useTakes } from './use-takes.ts';
 import { WordsFile } from './words-file.tsx';
@@ -114,6 +114,7 @@ function Words() {
 
 function Talk() {
   const talk = useTakes().get(TALK) ?? [];
+  const other = talk.filter(({ said }) => said === TALK);
   const next = useNext();
   return (
     <section className="stack">
@@ -142,6 +143,7 @@ function Talk() {
             <p className="soft small">
               {t('Tell the dog about your day for ten seconds, or add recordings from files, one saying each.')}
             </p>
+            {other.length > 0 ? <Takes title={t('anything else you say')} takes={other} wanted={0} /> : null}
           </div>
           <TenSeconds />
         </li>

@@ -57,7 +57,7 @@ export function TakeRow({ word, title, meaning, example, saidAs, takes, wanted, 
 const MISSING = ['first', 'second', 'third', 'fourth', 'fifth'];
 
 /** A dot a take, with its number: filled when kept, a ring for each that is still wanted. A tap forgets one, and can be taken back. */
-function Takes({ title, takes, wanted }: { title: string; takes: readonly Take[]; wanted: number }) {
+export function Takes({ title, takes, wanted }: { title: string; takes: readonly Take[]; wanted: number }) {
   const { forget, teachAgain } = useIntents();
   const [forgotten, setForgotten] = useState<{ readonly take: Take; readonly n: number } | null>(null);
   const missing = Math.max(0, wanted - takes.length);
@@ -124,7 +124,9 @@ function Catching({ names, done }: { names: string; done: boolean }) {
   const last = useApp(({ teaching }) => (teaching.kind === 'catching' ? teaching.last : null));
   return (
     <>
-      <p role="status">{last ? sayReport(last) : t('Say “{what}” now, then a short pause, then again.', { what: names })}</p>
+      <p role="status">
+        {last ? sayReport(last, done) : t('Say “{what}” now, then a short pause, then again.', { what: names })}
+      </p>
       <Level />
       <LiveTrouble />
       <button type="button" className={done ? 'primary' : undefined} onClick={() => void stopTeaching()}>

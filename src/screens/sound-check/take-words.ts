@@ -21,11 +21,13 @@ const FAULTS = {
   'cut-off-end': 'its end is cut off: wait a moment after you spoke',
 } as const satisfies Readonly<Record<Fault, Message>>;
 
-export function sayReport({ caught, report }: CaughtTake): string {
+/** @param isEnough as many takes as are wanted are kept. */
+export function sayReport({ caught, report }: CaughtTake, isEnough: boolean): string {
   if (caught.cut) return t('That was long for a word: leave a pause after it.');
   const [fault] = report.faults;
   if (fault) return t('Heard, but {fault}.', { fault: t(FAULTS[fault]) });
-  return report.isClick ? t('Kept: a click. If that was only the table, forget it.') : t('Kept. Again, the same way.');
+  if (report.isClick) return t('Kept: a click. If that was only the table, forget it.');
+  return isEnough ? t('Kept, and that is enough: tap Done. More does no harm.') : t('Kept. Again, the same way.');
 }
 
 /** A rehearsal on so few takes promises little: half a miss in one more is added to each share (as a Jeffreys prior does). */

@@ -108,6 +108,18 @@ test('another dog can be added where the dogs are listed', async () => {
   expect(library(all).dogs.map(({ name }) => name)).toEqual([DEMO_DOG.name, 'Bean']);
 });
 
+test('one’s own dog stands above the invented one on the first screen', async () => {
+  const all = await openedApp();
+  const dogs = await show('dogs', all);
+  await press('Add your dog');
+  await type('Name', 'Bean');
+  await press('Add, and choose a plan');
+  dogs.unmount();
+  await show('home', all);
+  const headings = screen.getAllByRole('heading', { level: 2 }).map(({ textContent }) => textContent);
+  expect(headings.slice(0, 2)).toEqual(['Bean', expect.stringContaining(DEMO_DOG.name)]);
+});
+
 test('a dog that is put away leaves the first screen, keeps its sessions and can come back', async () => {
   const all = await openedApp();
   await all.practised();

@@ -137,7 +137,7 @@ test('the key names every shape', () => {
 test('the key of a session explains the flags that it shows, each once, and the ring where there is one', () => {
   render(<Key calls={callsInOrder(wholeSession())} hasPutRight />);
   const names = screen.getAllByRole('listitem').map(({ textContent }) => textContent);
-  expect(names.slice(5)).toEqual(['silent, or at your word', 'a step', 'half a step', 'rest', 'put right']);
+  expect(names.slice(5)).toEqual(['not called out, or your own word', 'a step', 'half a step', 'rest', 'put right']);
 });
 
 test('a picture that opens at its start is entered there', () => {

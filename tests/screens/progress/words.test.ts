@@ -40,6 +40,10 @@ test('rest days are counted beside the days of practice', () => {
   );
 });
 
+test('on the first day nothing is said of rest', () => {
+  expect(findDays({ days: 1, practised: 1, rest: 0, sessions: 1, mostRunning: 1 })).toBe('The first day of practice.');
+});
+
 test('a new place comes with the advice to begin easy', () => {
   const next = { kind: 'try-here', title: 'Lie flat 2 s', isNew: 'place', at: { place: 'garden', handler: 'Kim' } } as const;
   expect(sayNext(next)).toBe('Try “Lie flat 2 s” in a new place: garden, with Kim.');

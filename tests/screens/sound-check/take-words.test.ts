@@ -24,15 +24,16 @@ test.each([
   ['cut-off-start', /wait a moment before you speak/],
   ['cut-off-end', /wait a moment after you spoke/],
 ] as const)('a take that is %s is told with what would help', (fault, help) => {
-  expect(sayReport(caught([fault]))).toMatch(help);
+  expect(sayReport(caught([fault]), true)).toMatch(help);
   expect(sayProblem({ kind: fault, word: 'hold', take: 1 })).toMatch(/^Take 2 of “hold”: /);
   expect(sayProblem({ kind: fault, word: 'hold', take: 1 })).toMatch(help);
 });
 
 test('a take that is kept says so; a click says that it was one', () => {
-  expect(sayReport(caught([]))).toBe('Kept. Again, the same way.');
-  expect(sayReport(caught([], { isClick: true }))).toMatch(/a click/);
-  expect(sayReport(caught([], { cut: true }))).toMatch(/leave a pause/);
+  expect(sayReport(caught([]), false)).toBe('Kept. Again, the same way.');
+  expect(sayReport(caught([]), true)).toMatch(/enough: tap Done/);
+  expect(sayReport(caught([], { isClick: true }), true)).toMatch(/a click/);
+  expect(sayReport(caught([], { cut: true }), false)).toMatch(/leave a pause/);
 });
 
 test('two words too alike come with how many would be mistaken, and with another vowel or another length', () => {

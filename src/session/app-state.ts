@@ -4,6 +4,7 @@ import type { SoundName } from '../audio/names.ts';
 import type { RoomState } from '../audio/sound-room.ts';
 import type { CorrectedSession } from '../core/correct.ts';
 import type { SessionState } from '../core/fold.ts';
+import type { HomeworkWord } from '../core/handover/homework.ts';
 import type { LanguageTag } from '../core/language.ts';
 import type { Library } from '../core/library.ts';
 import type { NextStart } from '../core/next-start.ts';
@@ -35,6 +36,11 @@ export interface Reviewed {
   readonly next: NextStart;
 }
 
+/** What was typed of homework that is not made yet, field by field; a field that was not touched is not in it. */
+export type HomeworkDraft = Readonly<
+  Partial<Record<'dogId' | 'dogName' | 'ownerName' | 'trainer' | 'sessionsAWeek' | 'caution' | 'note' | HomeworkWord, string>>
+>;
+
 export interface AppState {
   /** What is drawn and said: a new one draws everything anew. */
   readonly language: LanguageTag;
@@ -65,6 +71,8 @@ export interface AppState {
   readonly refusal: string | null;
   /** Null: sync is switched off. */
   readonly sync: SyncShown | null;
+  /** By the plan that they are for; for this visit. */
+  readonly homeworkDrafts: Readonly<Record<string, HomeworkDraft>>;
   /** A newer app is ready; call it to load the page anew. Never offered during a session. */
   readonly update: (() => void) | null;
 }

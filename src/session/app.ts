@@ -16,7 +16,7 @@ import type { Word } from '../core/word.ts';
 import { EAR_OFF } from '../ears/ear-state.ts';
 import type { Change } from '../ears/enrolled.ts';
 import type { SayingProblem } from '../ears/platform-words.ts';
-import type { AppState } from './app-state.ts';
+import type { AppState, HomeworkDraft } from './app-state.ts';
 import type { Looked, SavedFile } from './backup.ts';
 import type { Desk, LookedAtReturn } from './desk.ts';
 import type { ForDog, HomeworkWish, Opened, Return } from './handover.ts';
@@ -116,6 +116,8 @@ export interface Intents {
   exportSession(sessionId: string): Promise<SavedFile | null>;
   /** A plan with its dog, as both stand; null when it cannot be read. */
   exportPlan(planId: string): Promise<SavedFile | null>;
+  /** Holds what was typed of homework on this plan while the trainer looks elsewhere; {}: nothing is left to hold. */
+  draftHomework(planId: string, draft: HomeworkDraft): void;
   /** Writes down that a plan was given as homework. Null: the plan is not here. */
   giveHomework(wish: HomeworkWish): Promise<Homework | null>;
   /** The file that says it, and the code for a link; null: this browser cannot pack one. */
@@ -184,6 +186,7 @@ const NOTHING: AppState = {
   sync: null,
   refusal: null,
   persistence: 'not-told',
+  homeworkDrafts: {},
 };
 
 // Asked for in the review, the sound check and the settings alone: fetched then.
@@ -330,6 +333,8 @@ export function createApp(parts: AppParts): App {
     askToKeep: () => withHome(async (all) => (await storage()).askToKeep(all), undefined),
     exportSession: (sessionId) => withRooms(async (all) => (await backup()).exportSession(all, sessionId), null),
     exportPlan: (planId) => withRooms(async (all) => (await backup()).exportPlan(all, planId), null),
+    draftHomework: (planId, draft) =>
+      use.setState(({ homeworkDrafts }) => ({ homeworkDrafts: { ...homeworkDrafts, [planId]: draft } })),
     giveHomework: (wish) => withRooms(async (all) => (await handover()).giveHomework(all, wish), null),
     handOut: async (homework) => (await handover()).handOut(homework),
     openHomework: (from) => withRooms(async (all) => (await handover()).openHomework(all, from), { kind: 'not-open' }),

@@ -8,6 +8,7 @@ import type { Library } from '../../core/library.ts';
 import { nameOf } from '../../core/named.ts';
 import type { Plan } from '../../core/plan.ts';
 import { settingsOf, USUAL_SETTINGS } from '../../core/settings.ts';
+import type { HomeworkDraft } from '../../session/app-state.ts';
 import { useApp, useIntents } from '../app-context.tsx';
 import { HandOut } from './hand-out.tsx';
 import css from './handover.module.css';
@@ -48,6 +49,21 @@ export function GiveScreen({ planId }: { planId: string }) {
   );
 }
 
+/** What was typed, held by the app: the way to the plan and back must not lose it. */
+function useDraft(planId: string) {
+  const draft = useApp((state) => state.homeworkDrafts[planId]) ?? NOTHING_TYPED;
+  const { draftHomework } = useIntents();
+  const keepField = ({ target }: FormEvent<HTMLFormElement>) => {
+    const { name, value } = target as HTMLInputElement;
+    // Another dog has another owner.
+    const { ownerName: _, ...others } = draft;
+    draftHomework(planId, { ...(name === 'dogId' ? others : draft), [name]: value });
+  };
+  return { draft, keepField, dropDraft: () => draftHomework(planId, NOTHING_TYPED) };
+}
+
+const NOTHING_TYPED: HomeworkDraft = {};
+
 interface GiveFormProps {
   readonly plan: Plan;
   /** What was given on this plan last; an answer begins from it. */
@@ -61,7 +77,8 @@ const ANOTHER = ' ';
 function GiveForm({ plan, last, onMade }: GiveFormProps) {
   const library = useApp((state) => state.library);
   const { giveHomework } = useIntents();
-  const [dogId, setDogId] = useState(() => (library.dogs.find(({ id }) => id === plan.dogId)?.invented ? ANOTHER : plan.dogId));
+  const { draft, keepField, dropDraft } = useDraft(plan.id);
+  const [dogId, setDogId] = useState(() => dogAtFirst(library, plan, draft));
   const give = async (event: FormEvent<HTMLFormElement>) => {
     event.preventDefault();
     const form = new FormData(event.currentTarget);
@@ -76,19 +93,21 @@ function GiveForm({ plan, last, onMade }: GiveFormProps) {
       words: { hold: text('hold'), mark: text('mark'), lifted: text('lifted') },
       sessionsAWeek: Number(form.get('sessionsAWeek')),
     });
-    if (given) onMade(given);
+    if (!given) return;
+    dropDraft();
+    onMade(given);
   };
   return (
-    <form className="stack wide" onSubmit={(event) => void give(event)}>
+    <form className="stack wide" onSubmit={(event) => void give(event)} onChange={keepField}>
       <div className={css.fields}>
-        {last ? null : <WhichDog plan={plan} dogId={dogId} onChoose={setDogId} />}
+        {last ? null : <WhichDog plan={plan} dogId={dogId} name={draft.dogName ?? ''} onChoose={setDogId} />}
         <label>
           {t('Owner')}
           <input
             name="ownerName"
             maxLength={HOMEWORK_BOUNDS.name}
             autoComplete="off"
-            defaultValue={last?.ownerName ?? ownerOf(library, dogId)}
+            defaultValue={draft.ownerName ?? last?.ownerName ?? ownerOf(library, dogId)}
             key={dogId}
           />
         </label>
@@ -98,7 +117,7 @@ function GiveForm({ plan, last, onMade }: GiveFormProps) {
             name="trainer"
             maxLength={HOMEWORK_BOUNDS.name}
             autoComplete="off"
-            defaultValue={last?.trainer ?? myName(library)}
+            defaultValue={draft.trainer ?? last?.trainer ?? myName(library)}
           />
         </label>
         <label>
@@ -111,7 +130,7 @@ function GiveForm({ plan, last, onMade }: GiveFormProps) {
             max={HOMEWORK_BOUNDS.sessionsAWeek}
             step={1}
             inputMode="numeric"
-            defaultValue={last?.sessionsAWeek ?? 3}
+            defaultValue={draft.sessionsAWeek ?? last?.sessionsAWeek ?? 3}
           />
         </label>
         <fieldset>
@@ -119,17 +138,27 @@ function GiveForm({ plan, last, onMade }: GiveFormProps) {
           {HOMEWORK_WORDS.map((word) => (
             <label key={word}>
               <span className="soft small">{wordMeaning(word)}</span>
-              <input name={word} maxLength={HOMEWORK_BOUNDS.name} autoComplete="off" defaultValue={last?.words[word] ?? ''} />
+              <input
+                name={word}
+                maxLength={HOMEWORK_BOUNDS.name}
+                autoComplete="off"
+                defaultValue={draft[word] ?? last?.words[word] ?? ''}
+              />
             </label>
           ))}
         </fieldset>
         <label>
           {t('What to mind, beside the cautions of the steps')}
-          <textarea name="caution" rows={2} maxLength={HOMEWORK_BOUNDS.text} defaultValue={last?.caution ?? ''} />
+          <textarea
+            name="caution"
+            rows={2}
+            maxLength={HOMEWORK_BOUNDS.text}
+            defaultValue={draft.caution ?? last?.caution ?? ''}
+          />
         </label>
         <label>
           {t('A note')}
-          <textarea name="note" rows={3} maxLength={HOMEWORK_BOUNDS.text} defaultValue={last?.note ?? ''} />
+          <textarea name="note" rows={3} maxLength={HOMEWORK_BOUNDS.text} defaultValue={draft.note ?? last?.note ?? ''} />
         </label>
       </div>
       <div className="row">
@@ -152,11 +181,13 @@ function GiveForm({ plan, last, onMade }: GiveFormProps) {
 interface WhichDogProps {
   readonly plan: Plan;
   readonly dogId: string;
+  /** Of a dog that is new here, as typed so far. */
+  readonly name: string;
   readonly onChoose: (dogId: string) => void;
 }
 
 /** The plan's own dog, a dog of the desk, or one that is new here: it gets its own copy of the plan. */
-function WhichDog({ plan, dogId, onChoose }: WhichDogProps) {
+function WhichDog({ plan, dogId, name, onChoose }: WhichDogProps) {
   const library = useApp((state) => state.library);
   const own = library.dogs.find(({ id }) => id === plan.dogId);
   const others = deskDogs(library).filter(({ id }) => id !== plan.dogId);
@@ -164,7 +195,7 @@ function WhichDog({ plan, dogId, onChoose }: WhichDogProps) {
     <>
       <label>
         {t('For which dog')}
-        <select value={dogId} onChange={(event) => onChoose(event.target.value)}>
+        <select name="dogId" value={dogId} onChange={(event) => onChoose(event.target.value)}>
           {own ? <option value={own.id}>{own.name}</option> : null}
           {others.map(({ id, name, owner }) => (
             <option key={id} value={id}>
@@ -177,7 +208,7 @@ function WhichDog({ plan, dogId, onChoose }: WhichDogProps) {
       {dogId === ANOTHER ? (
         <label>
           {t('The dog’s name')}
-          <input name="dogName" required maxLength={HOMEWORK_BOUNDS.name} autoComplete="off" />
+          <input name="dogName" required maxLength={HOMEWORK_BOUNDS.name} autoComplete="off" defaultValue={name} />
         </label>
       ) : null}
     </>
@@ -185,6 +216,12 @@ function WhichDog({ plan, dogId, onChoose }: WhichDogProps) {
 }
 
 const ownerOf = ({ dogs }: Library, dogId: string): string => dogs.find(({ id }) => id === dogId)?.owner ?? '';
+
+/** Which was chosen before, or the plan's own; another, where that one is everybody's. */
+function dogAtFirst({ dogs }: Library, { dogId }: Plan, draft: HomeworkDraft): string {
+  if (draft.dogId === ANOTHER || dogs.some(({ id }) => id === draft.dogId)) return draft.dogId ?? ANOTHER;
+  return dogs.find(({ id }) => id === dogId)?.invented ? ANOTHER : dogId;
+}
 
 /** Nobody is called by the name that the app gives to whom it does not know. */
 function myName(library: Library): string {

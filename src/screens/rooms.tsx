@@ -118,7 +118,8 @@ function Screens() {
           <Route path="/desk" component={DeskScreen} />
           <Route path="/desk/:dogId">{({ dogId }) => <DeskDogScreen dogId={decodeURIComponent(dogId)} />}</Route>
           <Route path="/give/:id">{({ id }) => <GiveScreen planId={decodeURIComponent(id)} />}</Route>
-          <Route path="/homework" component={HomeworkScreen} />
+          <Route path="/homework">{() => <HomeworkScreen />}</Route>
+          <Route path="/homework/of/:id">{({ id }) => <HomeworkScreen planId={decodeURIComponent(id)} />}</Route>
           <Route path="/homework/:code">{({ code }) => <OpenScreen code={code} />}</Route>
           <Route path="/sheet/:id">{({ id }) => <SheetScreen homeworkId={decodeURIComponent(id)} />}</Route>
           <Route path="/sound" component={SoundCheck} />

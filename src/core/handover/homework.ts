@@ -105,7 +105,7 @@ export function planOfHomework({ title, position, steps, rule }: Homework, planI
 }
 
 /** Enough of a session to know whether it must be handed back. */
-interface Practised {
+export interface Practised {
   readonly id: string;
   readonly planId: string;
   /** How many events it has: more than when it was handed back means that it was put right since. */
@@ -123,6 +123,17 @@ export function sessionsToReturn(
   for (const back of returned)
     if (back.homeworkId === homeworkId) for (const { id, events } of back.sessions) seen.set(id, events);
   return practised.filter(({ id, planId, events }) => planIds.has(planId) && seen.get(id) !== events);
+}
+
+/** Homework that was accepted here, each by its latest sending; what came back to its own giver is none. */
+export function homeworkHere({ given, received }: HomeworkBook): readonly HomeworkReceived[] {
+  const givenHere = new Set(given.map(({ homework }) => homework.id));
+  return latestOfEach(received).filter(({ homework }) => !givenHere.has(homework.id));
+}
+
+interface HomeworkBook {
+  readonly given: readonly HomeworkGiven[];
+  readonly received: readonly HomeworkReceived[];
 }
 
 /** The owner's plans that this homework became: one on each device on which it was accepted. */

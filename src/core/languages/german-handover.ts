@@ -83,6 +83,8 @@ export const GERMAN_HANDOVER = {
   'Open homework from a trainer': 'Hausaufgabe öffnen',
   'Homework: {title}': 'Hausaufgabe: {title}',
   'Homework: {n} plans': 'Hausaufgaben: {n} Pläne',
+  '1 session not sent back': '1 Einheit nicht zurückgeschickt',
+  '{n} sessions not sent back': '{n} Einheiten nicht zurückgeschickt',
   'For trainers: the desk': 'Wenn du anleitest: der Schreibtisch',
   'The desk: 1 dog': 'Der Schreibtisch: 1 Hund',
   'The desk: {n} dogs': 'Der Schreibtisch: {n} Hunde',

@@ -126,6 +126,7 @@ export const GERMAN_REVIEW = {
   // Next time.
   'Next time': 'Nächstes Mal',
   'Practise again': 'Noch einmal üben',
+  'Send to your trainer': 'Zurückschicken',
   Done: 'Fertig',
   'Before it, {n} warm-ups on {step}.': 'Davor {n} zum Aufwärmen auf {step}.',
   '{kept} of {of} kept there carry over.': '{kept} von {of} dort gehalten zählen weiter.',

@@ -2,7 +2,7 @@
 import { type ChangeEvent, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { homeworkChanges } from '../../core/handover/changes.ts';
-import { HOMEWORK_WORDS, type HomeworkReceived, latestOfEach } from '../../core/handover/homework.ts';
+import { HOMEWORK_WORDS, type HomeworkReceived, homeworkHere } from '../../core/handover/homework.ts';
 import { t } from '../../core/language.ts';
 import type { Intents } from '../../session/app.ts';
 import { useApp, useIntents } from '../app-context.tsx';
@@ -15,13 +15,13 @@ import { sayASessionsAWeek, sayChange, sayFrom, wordMeaning } from './words.ts';
 
 type Opened = Awaited<ReturnType<Intents['openHomework']>>;
 
-export function HomeworkScreen() {
+/** @param planId what was practised on it is to be sent back: it comes first. */
+export function HomeworkScreen({ planId }: { planId?: string }) {
   const { openHomework } = useIntents();
   const book = useApp((state) => state.library.homework);
   const [opened, setOpened] = useState<Opened | null>(null);
   const [accepted, setAccepted] = useState<string | null>(null);
-  const given = new Set(book.given.map(({ homework }) => homework.id));
-  const mine = latestOfEach(book.received).filter(({ homework }) => !given.has(homework.id));
+  const mine = homeworkHere(book);
   const look = async (event: ChangeEvent<HTMLInputElement>) => {
     const input = event.currentTarget;
     const [file] = input.files ?? [];
@@ -56,8 +56,8 @@ export function HomeworkScreen() {
       </header>
       {mine.length > 0 ? (
         <ul className={css.list}>
-          {firstOf(mine, accepted).map((received) => (
-            <Item key={received.homework.id} received={received} />
+          {firstOf(mine, accepted ?? planId ?? null).map((received) => (
+            <Item key={received.homework.id} received={received} toSend={received.planId === planId} />
           ))}
         </ul>
       ) : null}
@@ -76,7 +76,8 @@ function firstOf(mine: readonly HomeworkReceived[], planId: string | null): read
 
 const DAY_MS = 86_400_000;
 
-function Item({ received }: { received: HomeworkReceived }) {
+/** @param toSend the owner came to send it back. */
+function Item({ received, toSend }: { received: HomeworkReceived; toSend: boolean }) {
   const { homework, dogId, planId } = received;
   const dog = useApp((state) => state.library.dogs).find(({ id }) => id === dogId);
   const heads = useApp((state) => state.heads);
@@ -111,7 +112,7 @@ function Item({ received }: { received: HomeworkReceived }) {
         <summary>{t('Read it again')}</summary>
         <Told homework={homework} under={2} />
       </details>
-      <SendBack homework={homework} />
+      <SendBack homework={homework} isAskedFor={toSend} />
     </li>
   );
 }

@@ -1,15 +1,20 @@
 /** Sends sessions on a homework back to the trainer, as a file from the owner's own hand. */
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { Homework } from '../../core/handover/homework.ts';
 import { t } from '../../core/language.ts';
 import { useApp, useIntents } from '../app-context.tsx';
 import { saveFile } from '../parts/save-file.ts';
 
-export function SendBack({ homework }: { homework: Homework }) {
+/** @param isAskedFor the owner came for it: it is brought into sight. */
+export function SendBack({ homework, isAskedFor }: { homework: Homework; isAskedFor: boolean }) {
   const { returnHomework, noteReturned, after } = useIntents();
   const due = useDue(homework.id);
   const hasReturned = useApp((state) => state.library.homework.returned).some(({ homeworkId }) => homeworkId === homework.id);
   const [said, setSaid] = useState('');
+  const part = useRef<HTMLElement>(null);
+  useEffect(() => {
+    if (isAskedFor) part.current?.scrollIntoView?.({ block: 'center' });
+  }, [isAskedFor]);
   const send = async (again: boolean) => {
     const back = await returnHomework(homework.id, again);
     if (!back) return setSaid(t('There is nothing to send yet.'));
@@ -19,12 +24,12 @@ export function SendBack({ homework }: { homework: Homework }) {
     setSaid(sayDone(back.sessions.length, back.file.name));
   };
   return (
-    <section className="stack">
+    <section ref={part} className="stack">
       <h3>{t('Send back to your trainer')}</h3>
       <p>{due === 0 ? sayNothing(hasReturned) : sayDue(due)}</p>
       <div className="row">
         {due > 0 ? (
-          <button type="button" onClick={() => void send(false)}>
+          <button type="button" className={isAskedFor ? 'primary' : undefined} onClick={() => void send(false)}>
             {t('Send what is new')}
           </button>
         ) : null}

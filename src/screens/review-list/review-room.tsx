@@ -1,9 +1,11 @@
 /** Reads one session back and shows its review. */
 import { useEffect, useState } from 'react';
 import { Link, useLocation } from 'wouter';
+import { homeworkHere } from '../../core/handover/homework.ts';
 import { t } from '../../core/language.ts';
 import { withNames } from '../../core/named.ts';
 import { useApp, useIntents } from '../app-context.tsx';
+import { useToReturn } from '../handover/use-to-return.ts';
 import { HeardSound } from '../review/heard-sound.tsx';
 import { Learned } from '../review/learned.tsx';
 import { Review } from '../review/review.tsx';
@@ -16,6 +18,7 @@ export function ReviewRoom({ sessionId }: { sessionId: string }) {
   const [missing, setMissing] = useState(false);
   const { openReview, practise, correct, undoCorrection, redoCorrection } = useIntents();
   const [, go] = useLocation();
+  const isToSend = useToReturn(homeworkHere(library.homework)).some(({ id }) => id === sessionId);
   useEffect(() => {
     void openReview(sessionId).then((found) => setMissing(!found));
   }, [sessionId, openReview]);
@@ -42,6 +45,7 @@ export function ReviewRoom({ sessionId }: { sessionId: string }) {
         learned={<Learned />}
         onPractise={() => void practise(planId).then((begun) => begun && go('/practice'))}
         onDone={() => go('/')}
+        {...(isToSend && { onSend: () => go(`/homework/of/${encodeURIComponent(planId)}`) })}
       />
       <SessionFile sessionId={sessionId} state={withNames(reviewed.state, library)} />
       <p className={css.second}>

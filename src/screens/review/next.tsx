@@ -11,11 +11,13 @@ export interface NextProps {
   readonly next: NextStart;
   readonly onPractise?: () => void;
   readonly onDone?: () => void;
+  /** Of a session on homework that was not sent back yet. */
+  readonly onSend?: () => void;
   /** Lifts asked for the veterinarian: to practise on at once is not the thing to do. */
   readonly mayHurt?: boolean;
 }
 
-export function Next({ next, onPractise, onDone, mayHurt = false }: NextProps) {
+export function Next({ next, onPractise, onDone, onSend, mayHurt = false }: NextProps) {
   const at = indexOfStep(next.steps, next.startStepId);
   const step = next.steps[at];
   return (
@@ -28,6 +30,11 @@ export function Next({ next, onPractise, onDone, mayHurt = false }: NextProps) {
         {onPractise ? (
           <button type="button" className={mayHurt ? undefined : 'primary'} onClick={onPractise}>
             {t('Practise again')}
+          </button>
+        ) : null}
+        {onSend ? (
+          <button type="button" onClick={onSend}>
+            {t('Send to your trainer')}
           </button>
         ) : null}
         {onDone ? (

@@ -37,9 +37,11 @@ export interface ReviewProps {
   /** The one primary action, *Practise again*. */
   readonly onPractise?: () => void;
   readonly onDone?: () => void;
+  /** Of a session on homework that was not sent back yet. */
+  readonly onSend?: () => void;
 }
 
-export function Review({ state, next, correcting, learned, onPractise, onDone }: ReviewProps) {
+export function Review({ state, next, correcting, learned, onPractise, onDone, onSend }: ReviewProps) {
   const [asHeard, setAsHeard] = useState(false);
   const shown = asHeard && correcting ? correcting.original : state;
   const after = (
@@ -48,7 +50,7 @@ export function Review({ state, next, correcting, learned, onPractise, onDone }:
       {learned}
     </>
   );
-  const going = { next, ...(onPractise && { onPractise }), ...(onDone && { onDone }) };
+  const going = { next, ...(onPractise && { onPractise }), ...(onDone && { onDone }), ...(onSend && { onSend }) };
   return (
     <article className={css.review}>
       <Head state={state} />

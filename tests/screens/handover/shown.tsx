@@ -30,7 +30,8 @@ export async function shown(all: Opened, at: string) {
         <main>
           <Switch>
             <Route path="/give/:id">{({ id }) => <GiveScreen planId={id} />}</Route>
-            <Route path="/homework" component={HomeworkScreen} />
+            <Route path="/homework">{() => <HomeworkScreen />}</Route>
+            <Route path="/homework/of/:id">{({ id }) => <HomeworkScreen planId={id} />}</Route>
             <Route path="/plan/:id">{({ id }) => <PlanScreen planId={id} />}</Route>
             <Route path="/review/:id">{({ id }) => <ReviewRoom sessionId={id} />}</Route>
             <Route path="/sheet/:id">{({ id }) => <SheetScreen homeworkId={id} />}</Route>

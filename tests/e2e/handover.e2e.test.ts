@@ -163,3 +163,42 @@ test('a file that was tampered with, one of a newer app, and one of something el
   }
   expect(await owner.getByRole('button', { name: 'Practise' }).count()).toBe(0);
 });
+
+/** Under another name of this computer the sheet carries the code, as it does for a published app. */
+const elsewhere = (): string => inject('appUrl').replace('127.0.0.1', 'stillbeat.localhost');
+
+/** The app's own files, asked for under that name. */
+function forgiveElsewhere(): void {
+  for (const { complaints } of opened)
+    complaints.splice(0, Infinity, ...complaints.filter((said) => !said.startsWith(`foreign request: ${elsewhere()}`)));
+}
+
+/** With the margins of a usual print dialog. Pages are counted by their objects (ISO 32000, 7.7.3.3, M). */
+async function pagesOf(page: Page, format: 'A4' | 'Letter'): Promise<number> {
+  const edge = '0.4in';
+  await page.getByRole('article').getByRole('img').waitFor();
+  const pdf = await page.pdf({ format, margin: { top: edge, bottom: edge, left: edge, right: edge } });
+  return pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
+}
+
+test('on paper eleven steps, with the code, a note and what to mind, are one page, in English and in German', async () => {
+  const trainer = await person();
+  const base = elsewhere();
+  await trainer.goto(`${base}#/give/demo-plan`);
+  await trainer.getByLabel('The dog’s name').fill('Biscuit');
+  await trainer
+    .getByLabel('What to mind')
+    .fill('Stop when she flinches at the left paw; your veterinarian looks at it on Friday.');
+  await trainer.getByLabel('A note').fill('Five minutes at most, after her walk. Pay where the head rests.');
+  await trainer.getByRole('button', { name: 'Make the homework' }).click();
+  await trainer.getByRole('link', { name: 'A sheet of paper' }).click();
+  expect([await pagesOf(trainer, 'A4'), await pagesOf(trainer, 'Letter')]).toEqual([1, 1]);
+  const sheet = trainer.url();
+  await trainer.goto(`${base}#/settings`);
+  await trainer.getByRole('combobox', { name: 'Language' }).selectOption('de');
+  await trainer.getByRole('heading', { name: 'Einstellungen' }).waitFor();
+  await trainer.goto(sheet);
+  await trainer.getByText('Haken: gehalten').waitFor();
+  expect([await pagesOf(trainer, 'A4'), await pagesOf(trainer, 'Letter')]).toEqual([1, 1]);
+  forgiveElsewhere();
+});

@@ -64,7 +64,7 @@ async function copyFor(dogId: string, plan: Plan, { keeper, parts }: Pick<Rooms,
 
 /** As a file, and for a link; null: this browser cannot pack one. */
 export async function handOut(homework: Homework): Promise<{ readonly file: SavedFile; readonly code: string | null }> {
-  const name = fileName(['homework', homework.dogName], homework.givenAt.slice(0, 10), 'json');
+  const name = fileName(['homework', homework.dogName, `v${homework.revision}`], homework.givenAt.slice(0, 10), 'json');
   return { file: { name, text: await homeworkText(homework) }, code: await homeworkCode(homework) };
 }
 

@@ -82,7 +82,13 @@ test('a trainer gives, an owner practises and sends back, the trainer answers, a
   const second = await give(trainer, { ...WISH, planId: plan.id, forDog: { kind: 'known', id: plan.dogId }, sessionsAWeek: 2 });
   expect([second.id, second.revision]).toEqual([first.id, 2]);
 
-  const { code } = await trainer.app.intents.handOut(second);
+  const { code, file } = await trainer.app.intents.handOut(second);
+  // An answer given on the same day is no second file of the same name.
+  const before = (await trainer.app.intents.handOut(first)).file;
+  expect([before.name, file.name].map((name) => name.slice(0, 30))).toEqual([
+    'stillbeat-homework-Biscuit-v1-',
+    'stillbeat-homework-Biscuit-v2-',
+  ]);
   const opened = await owner.app.intents.openHomework({ code: code ?? '' });
   expect(opened).toMatchObject({
     kind: 'told',

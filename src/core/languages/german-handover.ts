@@ -43,6 +43,7 @@ export const GERMAN_HANDOVER = {
   'Words to use; left empty, the owner chooses': 'Wörter dafür; leer gelassen, wird selbst gewählt',
   'What to mind, beside the cautions of the steps': 'Was zu beachten ist, neben den Hinweisen der Stufen',
   'Make version {n}': 'Fassung {n} machen',
+  'Hand out version {n} once more': 'Fassung {n} noch einmal herausgeben',
   'Make the homework': 'Die Hausaufgabe machen',
   'One session a day teaches more than three in a row, and rest days teach, too: {often} is a good beginning. Where a dog has begun to refuse a touch, its veterinarian comes before any homework.':
     'Eine Einheit am Tag lehrt mehr als drei hintereinander, und auch Ruhetage lehren: {often} ist ein guter Anfang. Wo ein Hund eine Berührung neuerdings verweigert, kommt vor jeder Hausaufgabe die Tierarztpraxis.',

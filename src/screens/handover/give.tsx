@@ -27,7 +27,6 @@ export function GiveScreen({ planId }: { planId: string }) {
     );
   const before = library.homework.given.filter((given) => given.planId === planId);
   const last = before[0] ? latestSent(before, before[0].homework.id)?.homework : undefined;
-  const shown = made ?? last;
   const isAnswer = made ? made.revision > 1 : last !== undefined;
   return (
     <div className="stack wide">
@@ -44,7 +43,8 @@ export function GiveScreen({ planId }: { planId: string }) {
         </p>
       </header>
       {made ? null : <GiveForm key={plan.id} plan={plan} last={last ?? null} onMade={setMade} />}
-      {shown ? <HandOut key={shown.revision} homework={shown} isNew={made !== null} /> : null}
+      {made ? <HandOut homework={made} isNew /> : null}
+      {last && !made ? <OnceMore key={last.revision} homework={last} /> : null}
     </div>
   );
 }
@@ -63,6 +63,16 @@ function useDraft(planId: string) {
 }
 
 const NOTHING_TYPED: HomeworkDraft = {};
+
+/** Folded away: under an answer that is not made yet, the file of the version before is easily taken for it. */
+function OnceMore({ homework }: { homework: Homework }) {
+  return (
+    <details className={css.before}>
+      <summary>{t('Hand out version {n} once more', { n: homework.revision })}</summary>
+      <HandOut homework={homework} isNew={false} />
+    </details>
+  );
+}
 
 interface GiveFormProps {
   readonly plan: Plan;

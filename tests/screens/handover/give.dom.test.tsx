@@ -34,3 +34,15 @@ test('another dog chosen on a draft brings its own owner, not the name typed for
   await go('/give/demo-plan');
   expect([said('For which dog'), said('Owner')]).toEqual(['moss', 'Ines']);
 });
+
+test('the version before is folded away under the answer, and gone once the answer is made', async () => {
+  const trainer = await trainerWhoGave();
+  await shown(trainer, `/give/${trainer.planId}`);
+  const fold = () => screen.getByRole('button', { name: 'Save or share the file' }).closest('details');
+  expect(fold()?.open).toBe(false);
+  expect(fold()?.querySelector('summary')?.textContent).toBe('Hand out version 1 once more');
+  await tap('button', 'Make version 2');
+  expect(fold()).toBeNull();
+  expect(screen.getByRole('heading', { name: 'Version 2 for Biscuit is ready' })).toBeTruthy();
+  expect(screen.queryByText(/version 1/i)).toBeNull();
+});

@@ -2,7 +2,9 @@
 import { foldCorrected } from '../core/correct.ts';
 import { isSessionEvent, type SessionEvent } from '../core/event.ts';
 import { endedOnLift, fold, type SessionState } from '../core/fold.ts';
+import { practisedAs } from '../core/handover/homework.ts';
 import { firstStart, type NextStart, nextStart } from '../core/next-start.ts';
+import type { Plan } from '../core/plan.ts';
 import { sessionOrder } from '../core/standing.ts';
 import type { HomeRooms } from './rooms.ts';
 import { daysBetween } from './wall-clock.ts';
@@ -13,7 +15,8 @@ export async function openReview(rooms: HomeRooms, sessionId: string): Promise<b
   const corrected = log && foldCorrected(log);
   if (!original?.ok || !corrected?.ok) return false;
   const { session } = corrected;
-  const next = nextAfter(rooms, session.state);
+  const plan = rooms.keeper.library().plans.find(({ id }) => id === session.state.start.planId);
+  const next = nextAfter(rooms, session.state, plan);
   rooms.use.setState({ reviewed: { sessionId, state: session.state, original: original.state, session, next } });
   return true;
 }
@@ -37,18 +40,20 @@ export async function readSession(rooms: HomeRooms, sessionId: string): Promise<
 }
 
 /** On the plan as it stands now: it may have been edited since. */
-function nextAfter({ parts, keeper }: HomeRooms, state: SessionState): NextStart {
+function nextAfter({ parts }: HomeRooms, state: SessionState, plan: Plan | undefined): NextStart {
   const days = daysBetween(state.log.at(-1)?.at ?? state.startedAt, parts.wall.now());
-  const plan = keeper.library().plans.find(({ id }) => id === state.start.planId);
   return nextStart(state.standing, endedOnLift(state), days, plan);
 }
 
 /** Null when there is no such plan, or its last session cannot be read: a dog is never put back to the first step by that. */
 export async function startOf(rooms: HomeRooms, planId: string): Promise<NextStart | null> {
-  const plan = rooms.keeper.library().plans.find(({ id }) => id === planId);
+  const { plans, homework } = rooms.keeper.library();
+  const plan = plans.find(({ id }) => id === planId);
   if (!plan) return null;
-  const latest = rooms.use.getState().heads.find(({ started }) => started.body.planId === planId);
+  // What an owner practised on a plan that was given is where their dog stands on it.
+  const planIds = practisedAs(planId, homework);
+  const latest = rooms.use.getState().heads.find(({ started }) => planIds.has(started.body.planId));
   if (!latest) return firstStart(plan.steps);
   const state = await readSession(rooms, latest.id);
-  return state && nextAfter(rooms, state);
+  return state && nextAfter(rooms, state, plan);
 }

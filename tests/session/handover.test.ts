@@ -116,6 +116,24 @@ test('a trainer gives, an owner practises and sends back, the trainer answers, a
   expect((await takeIn(trainer, await sendBack(owner, first.id, true))).offer.freshRecords).toBe(0);
 });
 
+test('the trainer’s plan begins next time where the owner’s does, once the sessions came back', async () => {
+  const [trainer, owner] = [await openedApp({ device: 'trainer' }), await openedApp({ device: 'owner' })];
+  const homework = await give(trainer);
+  const planId = await accept(owner, homework);
+  await practise(owner, planId, 100);
+  await practise(owner, planId, 1000);
+  await takeIn(trainer, await sendBack(owner, homework.id));
+  trainer.clock.nowS = owner.clock.nowS;
+  const [theirs, mine] = [
+    await owner.app.intents.startOf(planId),
+    await trainer.app.intents.startOf(trainer.app.getState().library.homework.given[0]?.planId ?? ''),
+  ];
+  expect(theirs?.startStepId).toBe(DEMO_PLAN.steps[2]?.id);
+  expect(mine).toEqual(theirs);
+  // The plan that it was copied from is another dog's: nobody practised that.
+  expect((await trainer.app.intents.startOf(DEMO_PLAN.id))?.why).toEqual({ kind: 'first-session' });
+});
+
 test('a trainer who opens their own homework is told so', async () => {
   const trainer = await openedApp({ device: 'trainer' });
   const { file } = await trainer.app.intents.handOut(await give(trainer));

@@ -140,3 +140,9 @@ interface HomeworkBook {
 export function plansOf(homeworkId: string, received: readonly HomeworkReceived[]): ReadonlySet<string> {
   return new Set(received.flatMap(({ homework, planId }) => (homework.id === homeworkId ? [planId] : [])));
 }
+
+/** All plans under which this one is practised: itself, and on the trainer's device the owner's plans that it became. */
+export function practisedAs(planId: string, { given, received }: HomeworkBook): ReadonlySet<string> {
+  const handed = given.filter((each) => each.planId === planId);
+  return new Set([planId, ...handed.flatMap(({ homework }) => [...plansOf(homework.id, received)])]);
+}

@@ -57,8 +57,8 @@ export const GERMAN_HANDOVER = {
   'Save or share the file': 'Die Datei sichern oder teilen',
   'A sheet of paper': 'Ein Blatt Papier',
   'To the desk': 'Zum Schreibtisch',
-  'A digest in it shows damage on the way. It is no signature: who gave it to you is what you know from the way it came. Nothing of it goes to a server: the link carries it in its last part, which browsers keep to themselves.':
-    'Eine Prüfsumme darin zeigt Schäden unterwegs. Sie ist keine Unterschrift: Von wem sie kommt, weißt du nur durch den Weg, auf dem sie kam. Nichts davon geht an einen Server: Der Link trägt sie in seinem letzten Teil, den Browser für sich behalten.',
+  'A digest in it shows damage on the way. It is no signature: that it is from you, the owner knows only by the way it comes. Nothing of it goes to a server: the link carries it in its last part, which browsers keep to themselves.':
+    'Eine Prüfsumme darin zeigt Schäden unterwegs. Sie ist keine Unterschrift: Dass die Hausaufgabe von dir ist, zeigt am anderen Ende nur der Weg, auf dem sie kommt. Nichts davon geht an einen Server: Der Link trägt sie in seinem letzten Teil, den Browser für sich behalten.',
   'This browser cannot pack it into a code: use the file.': 'Dieser Browser kann sie nicht in einen Code packen: Nimm die Datei.',
   'The link is copied.': 'Der Link ist kopiert.',
   'This browser does not let a page copy. Use the file.': 'Dieser Browser lässt eine Seite nicht kopieren. Nimm die Datei.',

@@ -62,7 +62,7 @@ export function HandOut({ homework, isNew }: { homework: Homework; isNew: boolea
       {handed ? <Code code={handed.code} dogName={dogName} /> : null}
       <p className="soft">
         {t(
-          'A digest in it shows damage on the way. It is no signature: who gave it to you is what you know from the way it came. Nothing of it goes to a server: the link carries it in its last part, which browsers keep to themselves.',
+          'A digest in it shows damage on the way. It is no signature: that it is from you, the owner knows only by the way it comes. Nothing of it goes to a server: the link carries it in its last part, which browsers keep to themselves.',
         )}
       </p>
     </section>

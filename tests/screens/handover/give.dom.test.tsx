@@ -46,3 +46,12 @@ test('the version before is folded away under the answer, and gone once the answ
   expect(screen.getByRole('heading', { name: 'Version 2 for Biscuit is ready' })).toBeTruthy();
   expect(screen.queryByText(/version 1/i)).toBeNull();
 });
+
+test('what is said beside the file speaks to the trainer who hands it out', async () => {
+  const trainer = await trainerWhoGave();
+  await shown(trainer, `/give/${trainer.planId}`);
+  expect(screen.getByText(/It is no signature/).textContent).toContain(
+    'that it is from you, the owner knows only by the way it comes',
+  );
+  expect(screen.queryByText(/gave it to you/)).toBeNull();
+});

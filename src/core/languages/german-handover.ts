@@ -113,7 +113,8 @@ export const GERMAN_HANDOVER = {
   'How often': 'Wie oft',
   'Words to use': 'Wörter dafür',
   'How a step is earned': 'Wie eine Stufe verdient wird',
-  'From your trainer': 'Von wem du es hast',
+  'From your trainer': 'Notiz für dich',
+  'What to mind': 'Was zu beachten ist',
   'A head that lifts is information, never disobedience: stop, and make the step smaller; never hold the head down. A dog that begins to refuse a touch it gave before may be in pain: stop handling there and ask your veterinarian. Keep your face away from the dog’s face.':
     'Ein Kopf, der hochgeht, ist eine Auskunft und nie Ungehorsam: Hör auf und mach die Stufe kleiner; halte den Kopf nie nieder. Ein Hund, der eine Berührung verweigert, die er vorher gab, hat vielleicht Schmerzen: Fass dort nichts mehr an und frag deine Tierarztpraxis. Bleib mit dem Gesicht weg vom Gesicht des Hundes.',
   Step: 'Stufe',

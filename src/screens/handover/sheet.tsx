@@ -58,8 +58,12 @@ function Sheet({ homework }: { homework: Homework }) {
         </Fact>
         <Fact name={t('How a step is earned')}>{sayRule(ruleOf(rule))}</Fact>
         {note ? <Fact name={t('From your trainer')}>{note}</Fact> : null}
+        {caution ? (
+          <Fact name={t('What to mind')} look={css.caution}>
+            {caution}
+          </Fact>
+        ) : null}
       </dl>
-      {caution ? <p className={css.caution}>{caution}</p> : null}
       <p className={css.stop}>
         {t(
           'A head that lifts is information, never disobedience: stop, and make the step smaller; never hold the head down. A dog that begins to refuse a touch it gave before may be in pain: stop handling there and ask your veterinarian. Keep your face away from the dog’s face.',
@@ -70,11 +74,11 @@ function Sheet({ homework }: { homework: Homework }) {
   );
 }
 
-function Fact({ name, children }: { name: string; children: ReactNode }) {
+function Fact({ name, look = '', children }: { name: string; look?: string | undefined; children: ReactNode }) {
   return (
     <>
       <dt>{name}</dt>
-      <dd className="pre">{children}</dd>
+      <dd className={`pre ${look}`}>{children}</dd>
     </>
   );
 }

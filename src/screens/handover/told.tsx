@@ -7,7 +7,7 @@ import { sayASessionsAWeek, sayCaution, sayStep, wordMeaning } from './words.ts'
 
 /** @param under the level of the heading that it stands under. */
 export function Told({ homework, under = 1 }: { homework: Homework; under?: 1 | 2 }) {
-  const { caution, note, position, rule, sessionsAWeek, steps } = homework;
+  const { position, rule, sessionsAWeek, steps } = homework;
   return (
     <div className={css.told}>
       <dl className={css.facts}>
@@ -16,18 +16,32 @@ export function Told({ homework, under = 1 }: { homework: Homework; under?: 1 | 
         <dt>{t('How often')}</dt>
         <dd>{sayASessionsAWeek(sessionsAWeek)}</dd>
         <Words homework={homework} />
-        {note ? (
-          <>
-            <dt>{t('From your trainer')}</dt>
-            <dd className="pre">{note}</dd>
-          </>
-        ) : null}
         <dt>{t('How a step is earned')}</dt>
         <dd>{sayRule(ruleOf(rule))}</dd>
+        <FromTrainer homework={homework} />
       </dl>
-      {caution ? <p className={css.caution}>{caution}</p> : null}
       <Steps steps={steps} Heading={under === 1 ? 'h2' : 'h3'} />
     </div>
+  );
+}
+
+/** The trainer's own words: the note, and what to mind beside the cautions of the steps. Stands in a list of facts. */
+export function FromTrainer({ homework: { note, caution } }: { homework: Homework }) {
+  return (
+    <>
+      {note ? (
+        <>
+          <dt>{t('From your trainer')}</dt>
+          <dd className="pre">{note}</dd>
+        </>
+      ) : null}
+      {caution ? (
+        <>
+          <dt>{t('What to mind')}</dt>
+          <dd className={`pre ${css.caution}`}>{caution}</dd>
+        </>
+      ) : null}
+    </>
   );
 }
 

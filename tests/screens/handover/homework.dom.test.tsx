@@ -56,3 +56,15 @@ test('the first screen says how many sessions of the homework were not sent back
   await calm();
   expect(link()).toBe(`Homework: ${DEMO_PLAN.title} · 2 sessions not sent back`);
 });
+
+/** What stands under this label. */
+const underLabel = (label: string): string | null | undefined =>
+  screen.getAllByText(label).find((found) => found.tagName === 'DT' && !found.closest('details'))?.nextElementSibling
+    ?.textContent;
+
+test('on the sheet of paper what to mind has its label, beside the note', async () => {
+  const owner = await ownerWhoAccepted();
+  await shown(owner, `/sheet/${owner.homework.id}`);
+  expect(underLabel('What to mind')).toBe('Her left hip is sore.');
+  expect(screen.getByText('What to mind').previousElementSibling?.textContent).toBe('After her walk.');
+});

@@ -10,7 +10,7 @@ import { sayDay } from '../parts/when.ts';
 import { Arrived } from './arrived.tsx';
 import css from './handover.module.css';
 import { SendBack } from './send-back.tsx';
-import { Told } from './told.tsx';
+import { FromTrainer, Told } from './told.tsx';
 import { sayASessionsAWeek, sayChange, sayFrom, wordMeaning } from './words.ts';
 
 type Opened = Awaited<ReturnType<Intents['openHomework']>>;
@@ -94,7 +94,11 @@ function Item({ received, toSend }: { received: HomeworkReceived; toSend: boolea
         {sayFrom(homework)}, {sayDay(homework.givenAt)}. {sayASessionsAWeek(homework.sessionsAWeek)};{' '}
         {thisWeek === 1 ? t('1 in the latest seven days.') : t('{n} in the latest seven days.', { n: thisWeek })}
       </p>
-      {homework.caution ? <p className={css.caution}>{homework.caution}</p> : null}
+      {homework.note || homework.caution ? (
+        <dl className={css.facts}>
+          <FromTrainer homework={homework} />
+        </dl>
+      ) : null}
       <WordsToTeach homework={homework} />
       <div className="row">
         <button type="button" className="primary" onClick={() => void practise(planId).then((begun) => begun && go('/practice'))}>

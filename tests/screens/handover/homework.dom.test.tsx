@@ -62,6 +62,17 @@ const underLabel = (label: string): string | null | undefined =>
   screen.getAllByText(label).find((found) => found.tagName === 'DT' && !found.closest('details'))?.nextElementSibling
     ?.textContent;
 
+test('the trainer’s note and what to mind stand above Practise, each with its label', async () => {
+  await shown(await ownerWhoAccepted(), '/homework');
+  expect(underLabel('From your trainer')).toBe('After her walk.');
+  expect(underLabel('What to mind')).toBe('Her left hip is sore.');
+  const [note] = screen.getAllByText('After her walk.');
+  const practise = screen.getByRole('button', { name: 'Practise' });
+  expect((note?.compareDocumentPosition(practise) ?? 0) & Node.DOCUMENT_POSITION_FOLLOWING).toBeTruthy();
+  // Read again in full, they are labelled there, too.
+  expect(screen.getAllByText('What to mind')).toHaveLength(2);
+});
+
 test('on the sheet of paper what to mind has its label, beside the note', async () => {
   const owner = await ownerWhoAccepted();
   await shown(owner, `/sheet/${owner.homework.id}`);

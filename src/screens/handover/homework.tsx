@@ -101,7 +101,11 @@ function Item({ received, toSend }: { received: HomeworkReceived; toSend: boolea
       ) : null}
       <WordsToTeach homework={homework} />
       <div className="row">
-        <button type="button" className="primary" onClick={() => void practise(planId).then((begun) => begun && go('/practice'))}>
+        <button
+          type="button"
+          className={toSend ? undefined : 'primary'}
+          onClick={() => void practise(planId).then((begun) => begun && go('/practice'))}
+        >
           {t('Practise')}
         </button>
         <Link href={`/plan/${encodeURIComponent(planId)}`} className="button">

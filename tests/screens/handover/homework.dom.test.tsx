@@ -13,6 +13,8 @@ test('the review of a session on homework leads to sending it back, and no longe
   const { go } = await shown(owner, `/review/${sessionId}`);
   await tap('button', OFFER.name);
   expect(screen.getByText('1 session that your trainer has not seen yet.')).toBeTruthy();
+  // The one primary action.
+  expect(document.querySelectorAll('.primary')).toHaveLength(1);
   expect(screen.getByRole('button', { name: 'Send what is new' }).className).toBe('primary');
 
   const back = await owner.app.intents.returnHomework(owner.homework.id, false);

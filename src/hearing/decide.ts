@@ -130,12 +130,12 @@ export function createDecider(
       });
       takenFromS = startedAtS;
       takenUntilS = endedAtS;
-    } else out.push({ kind: 'unsure', startedAtS, endedAtS, decidedAtS: nowS, nearest: nearest(candidate.scores, stranger) });
+    } else out.push({ kind: 'unsure', startedAtS, endedAtS, decidedAtS: nowS, nearest: nearest(candidate) });
   }
 
-  function nearest(scores: readonly number[], stranger: number): { word: string; confidence: number }[] {
+  function nearest({ scores, startedAtS, endedAtS }: Candidate): { word: string; confidence: number }[] {
     return model.words
-      .map(({ word }, w) => ({ word, confidence: certainty(marginOf(scores, w) - stranger) }))
+      .map(({ word }, w) => ({ word, confidence: certainty(marginOf(scores, w) - strangerBy(word, startedAtS, endedAtS)) }))
       .sort((a, b) => b.confidence - a.confidence)
       .slice(0, 2);
   }

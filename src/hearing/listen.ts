@@ -104,6 +104,7 @@ export function createListener(model: Model, options: ListenOptions): Listener {
       const piece = samples.subarray(at, at + HOP - (taken % HOP));
       if (taken % HOP === 0) factor = gain.factor();
       loudness.push(piece);
+      pitch.push(piece);
       for (let i = 0; i < piece.length; i++) levelled[i] = (piece[i] as number) * factor;
       feature.push(levelled.subarray(0, piece.length), takeVector);
       at += piece.length;
@@ -134,7 +135,6 @@ export function createListener(model: Model, options: ListenOptions): Listener {
       const samples = resampler.push(block);
       const clicked = clickEar.push(samples);
       memory?.sound(samples);
-      pitch.push(samples);
       take(samples);
       heard = clickEar.join(clicked, decider.collect());
       return heard.length === 0 ? heard : outward(heard);

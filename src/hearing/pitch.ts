@@ -12,10 +12,10 @@ const WINDOW = 160;
 const HOP = RATE_HZ / 100;
 /** The method's own measure of what counts as a peak (McLeod & Wyvill 2005 use .8 to 1): high, or vowels give an octave too much. */
 const PEAK_SHARE = 0.95;
-/** Windows less clear than this have no pitch; so have those this much quieter than the loudest, dB. */
+/** Windows less clear than this have no pitch; so have those this much quieter than the loudest, dB (tried: tests/bench/ear.md, *Who speaks*). */
 const CLEAREST = 0.6;
 const QUIETER_DB = 12;
-/** What people speak at, Hz. */
+/** What people speak at, Hz (from memory; a little wider than men's, women's and children's speech in Baken & Orlikoff 2000). */
 const LOWEST_HZ = 70;
 const HIGHEST_HZ = 400;
 /** With fewer windows nothing is said. */
@@ -63,21 +63,32 @@ export function pitchOf(samples: Float32Array): number | null {
   return found.length < FEWEST ? null : medianOf(found);
 }
 
-/** How high the handler spoke while teaching, octaves over 1 Hz; null: unknown. Plain data. */
+/**
+ * How high the handler spoke while teaching, octaves over 1 Hz: the quartiles of the takes, so that calm and excited takes both count and a
+ * single one that was misread does not. Empty: unknown. Plain data.
+ */
 export interface Voice {
-  readonly taught: number | null;
-  readonly words: Readonly<Record<string, number | null>>;
+  readonly taught: readonly number[];
+  readonly words: Readonly<Record<string, readonly number[]>>;
+}
+
+/** Pitches that were spoken, never a mean of two. */
+function quartilesOf(values: readonly number[]): readonly number[] {
+  const sorted = values.toSorted((a, b) => a - b);
+  const last = sorted.length - 1;
+  const places = [Math.floor(last / 4), Math.floor(last / 2), Math.ceil(last / 2), Math.ceil((3 * last) / 4)];
+  return [...new Set(places.flatMap((place) => sorted[place] ?? []))];
 }
 
 export function voiceOf(takes: readonly { readonly word: string; readonly speech: Float32Array }[]): Voice {
   const pitches = takes.map(({ word, speech }) => ({ word, octaves: pitchOf(speech) }));
-  const middle = (wanted: (word: string) => boolean): number | null =>
-    medianOf(pitches.flatMap(({ word, octaves }) => (octaves !== null && wanted(word) ? [octaves] : [])));
+  const spread = (wanted: (word: string) => boolean): readonly number[] =>
+    quartilesOf(pitches.flatMap(({ word, octaves }) => (octaves !== null && wanted(word) ? [octaves] : [])));
   const names = [...new Set(pitches.map(({ word }) => word))];
-  return { taught: middle(() => true), words: Object.fromEntries(names.map((name) => [name, middle((word) => word === name)])) };
+  return { taught: spread(() => true), words: Object.fromEntries(names.map((name) => [name, spread((word) => word === name)])) };
 }
 
-/** Up to a quarter of an octave a word may be said higher or lower than it was taught. */
+/** Tried on composed sessions (tests/bench/ear.md, *Who speaks*). Up to a quarter of an octave a word may be said higher or lower than it was taught. */
 const FREE_OCTAVES = 0.25;
 /** Widths of doubt an octave beyond that, and at most: a handler who is excited is still heard, if clearly. */
 const WIDTHS_AN_OCTAVE = 6;
@@ -85,7 +96,7 @@ const MOST_WIDTHS = 1.5;
 
 /** How much clearer a stretch must be for being said in another pitch than the word, and than the handler's words altogether; widths of doubt. */
 export function strangeness(voice: Voice, word: string, octaves: number | null): number {
-  const known = [voice.words[word] ?? null, voice.taught].filter((pitch) => pitch !== null);
+  const known = [...(voice.words[word] ?? []), ...voice.taught];
   if (octaves === null || known.length === 0) return 0;
   const apart = Math.min(...known.map((pitch) => Math.abs(pitch - octaves)));
   return Math.min(MOST_WIDTHS, WIDTHS_AN_OCTAVE * Math.max(0, apart - FREE_OCTAVES));

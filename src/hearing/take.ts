@@ -44,7 +44,7 @@ const CELL = 80;
 const CELL_S = CELL / EAR_RATE_HZ;
 /** What lies this far under the loudest cell is no longer the word, dB (weak final consonants lie some 25 dB down). */
 const DROP_DB = 30;
-/** With less than this before and after the word together, a take was cut tight and tells nothing of its room, s. */
+/** With less than this before and after the word together, a take was cut tight and tells nothing of its room, s (tests/bench/ear.md, *Takes that are cut tight*). */
 const SHORTEST_AROUND_S = 0.25;
 /** Speech must stand this far out of what is around it, dB, to be found at all. */
 const ABOVE_NOISE_DB = 8;

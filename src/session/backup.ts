@@ -164,7 +164,8 @@ export async function eraseDog(rooms: Rooms, dogId: string): Promise<string | nu
       (OF_A_DOG.has(event.type) && ofDog(event)),
   );
   if (!erased.ok) return sayProblem(erased.problem);
-  rooms.use.setState({ reviewed: null });
+  // What was typed for its homework goes with it.
+  rooms.use.setState({ reviewed: null, homeworkDrafts: {} });
   await readAnew(rooms);
   return null;
 }

@@ -70,6 +70,24 @@ test('a clear word is heard even when nobody expects it, only with less confiden
   expect(heardWhile(['hold', 'mark', 'lifted'])).toEqual(all);
 });
 
+test('a word said in another pitch than it was taught is heard with less confidence, however the sound is handed over', () => {
+  // The same sound, and a handler who taught it an octave higher: as if somebody else said it.
+  const higher = Object.fromEntries(
+    Object.entries(MODEL.voice.words).map(([word, all]) => [word, all.map((pitch) => pitch + 1)]),
+  );
+  const stranger: Model = { ...MODEL, voice: { taught: Object.values(higher).flat(), words: higher } };
+  const track = room(12, SESSION);
+  const own = wordsOf(hear(track));
+  for (const block of [160, 320, track.length]) {
+    const words = wordsOf(hear(track, 16_000, block, 0, stranger));
+    expect(words.map(({ word }) => word)).toEqual(TAUGHT.map(({ name }) => name));
+    words.forEach((word, i) => {
+      const margin = (confidence: number) => Math.log(confidence / (1 - confidence));
+      expect(margin(own[i]?.confidence ?? 0) - margin(word.confidence)).toBeCloseTo(1.5, 6);
+    });
+  }
+});
+
 test.each([8_000, 44_100, 48_000, 96_000])('a microphone at %i Hz hears the same words', (rate) => {
   expect(wordsOf(hear(room(12, SESSION, rate), rate, Math.round(rate / 50))).map((w) => w.word)).toEqual(
     TAUGHT.map((s) => s.name),

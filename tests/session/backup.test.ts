@@ -97,8 +97,9 @@ test('a file that is none of ours changes nothing and says where it went wrong',
 test('a dog that is deleted is gone with its plan and its sessions, and the next session keeps its numbers apart', async () => {
   const { app, store, practised } = await openedApp();
   await practised();
+  app.intents.draftHomework(DEMO_PLAN.id, { dogId: DEMO_DOG.id, caution: 'a sore ear' });
   expect(await app.intents.eraseDog(DEMO_DOG.id)).toBeNull();
-  expect(app.getState()).toMatchObject({ heads: [], library: { dogs: [], plans: [] }, reviewed: null });
+  expect(app.getState()).toMatchObject({ heads: [], library: { dogs: [], plans: [] }, reviewed: null, homeworkDrafts: {} });
   const left = await store.all();
   expect(left.ok && left.value.events.filter(({ session }) => session !== null)).toEqual([]);
   await app.intents.saveDog({ ...DEMO_DOG, id: 'new', name: 'Moth' });

@@ -7,7 +7,7 @@ export const GERMAN_PICTURE = {
   call: 'Ansage',
   'a step': 'eine Stufe',
   'rest#the call': 'Pause machen',
-  'not called out, or your own word': 'nicht ausgerufen, oder dein eigenes Wort',
+  'not called out, or your own word': 'nicht angesagt, oder dein eigenes Wort',
   'Every rep: time, step, held, outcome, what was called':
     'Jede Wiederholung: Zeit, Stufe, Haltezeit, Ergebnis, was angesagt wurde',
   time: 'Zeit',

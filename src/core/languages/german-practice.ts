@@ -89,4 +89,5 @@ export const GERMAN_PRACTICE = {
   '1 treat left': 'noch 1 Futterstück',
   '{n} treats left': 'noch {n} Futterstücke',
   'Criterion {s} s': 'Kriterium {s} s',
+  'Criterion {s} s, of the rep that is over': 'Kriterium {s} s, des beendeten Versuchs',
 } as const;

@@ -76,10 +76,9 @@ export const GERMAN_PROGRESS = {
   'Let {name} try “{title}”: {place}.': 'Lass {name} „{title}“ versuchen: {place}.',
   '“{title}” is good in one place, {place}. Try it once in another.':
     '„{title}“ klappt an einem Ort: {place}. Versuche es einmal an einem anderen.',
-  '“{title}” is the hardest step practised so far. It is not kept for good yet.':
-    '„{title}“ ist die schwerste Stufe, die bisher geübt wurde. Sie sitzt noch nicht.',
-  'What was practised is kept for good. Next on the ladder: “{title}”.':
-    'Was geübt wurde, sitzt. Als Nächstes auf der Leiter: „{title}“.',
+  '“{title}” is the hardest practised step that is not kept for good yet.':
+    '„{title}“ ist die schwerste geübte Stufe, die noch nicht sitzt.',
+  'Next on the ladder, not practised yet: “{title}”.': 'Als Nächstes auf der Leiter, noch nicht geübt: „{title}“.',
   '“{title}” lifted {lifted} of {of} times in one place, {place}. Practise it in another, where it is good: {better}.':
     '„{title}“ an einem Ort, {place}: {lifted} von {of} abgehoben. Übe es an einem anderen, wo es klappt: {better}.',
   '“{title}” lifted {lifted} of {of} times in one place, {place}, and nothing easier is on the ladder. Put a step under it.':

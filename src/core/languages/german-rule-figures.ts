@@ -29,8 +29,8 @@ export const GERMAN_RULE_FIGURES = {
     'Bei 9 von 10 geht es im Mittel nach {raise} Versuchen höher, in {in10} Fällen binnen 10 Versuchen und in {in20} binnen 20. Bei 7 von 10 geht es nach {back} zurück.',
   'A dog that never learned anything more would keep {kept} trials in the long run on these {n} steps, and spend most time, {time} trials, where it keeps {there}.':
     'Ein Hund, der nichts mehr dazulernte, würde auf diesen {n} Stufen auf die Dauer {kept} Versuchen halten und die meiste Zeit, {time} Versuchen, dort verbringen, wo er {there} hält.',
-  'The next step was not practised yet, so nothing is known of it.':
-    'Die nächste Stufe wurde noch nicht geübt, also ist von ihr nichts bekannt.',
+  'No rep on the step that comes next counts yet, so nothing is known of it.':
+    'Auf der Stufe, die als Nächstes kommt, zählt noch kein Versuch, also ist von ihr nichts bekannt.',
   '{kept} of {of} kept on the step that comes next: too few to say more.':
     '{kept} von {of} gehalten auf der Stufe, die als Nächstes kommt: zu wenige, um mehr zu sagen.',
   '{kept} of {of} kept on the step that comes next: in the long run that can mean anything from {lower} to {upper} of 10.':

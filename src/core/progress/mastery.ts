@@ -54,6 +54,8 @@ export interface GridRow {
   readonly cells: readonly Cell[];
   /** The latest session with a trial on it; null: none yet. */
   readonly latest: Visit | null;
+  /** A step that was taken out keeps its record, and is never the next thing to try. */
+  readonly isOnLadder: boolean;
 }
 
 export interface Grid {
@@ -72,7 +74,11 @@ export function gridOf(
   const visits = visitsByStep(chosen);
   const known = new Map(ladder.map(({ id, title }) => [id, title]));
   for (const { steps } of chosen) for (const { stepId, title } of steps) if (!known.has(stepId)) known.set(stepId, title);
-  const rows = [...known].map(([stepId, title]) => rowOf(stepId, title, visits.get(stepId) ?? [], columns));
+  const onLadder = new Set(ladder.map(({ id }) => id));
+  const rows = [...known].map(([stepId, title]) => ({
+    ...rowOf(stepId, title, visits.get(stepId) ?? [], columns),
+    isOnLadder: onLadder.has(stepId),
+  }));
   return { columns, rows };
 }
 
@@ -104,7 +110,7 @@ function noteVisit(
   else visits.set(stepId, [visit]);
 }
 
-function rowOf(stepId: string, title: string, visits: readonly Visit[], columns: readonly Column[]): GridRow {
+function rowOf(stepId: string, title: string, visits: readonly Visit[], columns: readonly Column[]): Omit<GridRow, 'isOnLadder'> {
   const cells = columns.map(({ place, handler }) =>
     cellOf(visits.filter((one) => one.place === place && one.handler === handler)),
   );
@@ -222,7 +228,7 @@ function secondPlace({ rows, columns }: Grid): NextTry | null {
 
 /** The hardest step that was practised and is not yet kept for good; when all are, the next on the ladder. */
 function stepUnderWay(grid: Grid): NextTry | null {
-  const { rows } = grid;
+  const rows = grid.rows.filter(({ isOnLadder }) => isOnLadder);
   const under = rows.findLast(({ standing }) => standing.kind === 'on-the-way');
   const next = under ?? rows.find(({ standing }) => standing.kind === 'never');
   if (!next) return null;

@@ -2,7 +2,7 @@
 import { type ChangeEvent, useState } from 'react';
 import { Link, useLocation } from 'wouter';
 import { homeworkChanges } from '../../core/handover/changes.ts';
-import { HOMEWORK_WORDS, type HomeworkReceived, homeworkHere } from '../../core/handover/homework.ts';
+import { HOMEWORK_WORDS, type HomeworkReceived, homeworkHere, plansOf } from '../../core/handover/homework.ts';
 import { t } from '../../core/language.ts';
 import type { Intents } from '../../session/app.ts';
 import { useApp, useIntents } from '../app-context.tsx';
@@ -22,6 +22,9 @@ export function HomeworkScreen({ planId }: { planId?: string }) {
   const [opened, setOpened] = useState<Opened | null>(null);
   const [accepted, setAccepted] = useState<string | null>(null);
   const mine = homeworkHere(book);
+  const wanted = accepted ?? planId ?? null;
+  // Accepted on two devices, one homework is two plans.
+  const isMeant: IsMeant = ({ homework }) => wanted !== null && plansOf(homework.id, book.received).has(wanted);
   const look = async (event: ChangeEvent<HTMLInputElement>) => {
     const input = event.currentTarget;
     const [file] = input.files ?? [];
@@ -56,8 +59,8 @@ export function HomeworkScreen({ planId }: { planId?: string }) {
       </header>
       {mine.length > 0 ? (
         <ul className={css.list}>
-          {firstOf(mine, accepted ?? planId ?? null).map((received) => (
-            <Item key={received.homework.id} received={received} toSend={received.planId === planId} />
+          {firstOf(mine, isMeant).map((received) => (
+            <Item key={received.homework.id} received={received} toSend={planId !== undefined && isMeant(received)} />
           ))}
         </ul>
       ) : null}
@@ -70,8 +73,10 @@ export function HomeworkScreen({ planId }: { planId?: string }) {
   );
 }
 
-function firstOf(mine: readonly HomeworkReceived[], planId: string | null): readonly HomeworkReceived[] {
-  return mine.toSorted((a, b) => Number(b.planId === planId) - Number(a.planId === planId));
+type IsMeant = (received: HomeworkReceived) => boolean;
+
+function firstOf(mine: readonly HomeworkReceived[], isMeant: IsMeant): readonly HomeworkReceived[] {
+  return mine.toSorted((a, b) => Number(isMeant(b)) - Number(isMeant(a)));
 }
 
 const DAY_MS = 86_400_000;

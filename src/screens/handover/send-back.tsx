@@ -13,7 +13,9 @@ export function SendBack({ homework, isAskedFor }: { homework: Homework; isAsked
   const [said, setSaid] = useState('');
   const part = useRef<HTMLElement>(null);
   useEffect(() => {
-    if (isAskedFor) part.current?.scrollIntoView?.({ block: 'center' });
+    if (!isAskedFor) return;
+    part.current?.focus({ preventScroll: true });
+    part.current?.scrollIntoView?.({ block: 'center' });
   }, [isAskedFor]);
   const send = async (again: boolean) => {
     const back = await returnHomework(homework.id, again);
@@ -24,7 +26,7 @@ export function SendBack({ homework, isAskedFor }: { homework: Homework; isAsked
     setSaid(sayDone(back.sessions.length, back.file.name));
   };
   return (
-    <section ref={part} className="stack">
+    <section ref={part} className="stack" tabIndex={-1}>
       <h3>{t('Send back to your trainer')}</h3>
       <p>{due === 0 ? sayNothing(hasReturned) : sayDue(due)}</p>
       <div className="row">

@@ -67,7 +67,7 @@ export function sayLadder({ keptInLongRun, timeByStep }: RuleFigures): string {
 export function sayOwn(own: OwnTrials): string {
   const { kept, of } = own;
   const interval = ownInterval(own);
-  if (of === 0) return t('The next step was not practised yet, so nothing is known of it.');
+  if (of === 0) return t('No rep on the step that comes next counts yet, so nothing is known of it.');
   if (!interval) return t('{kept} of {of} kept on the step that comes next: too few to say more.', { kept, of });
   return t(
     '{kept} of {of} kept on the step that comes next: in the long run that can mean anything from {lower} to {upper} of 10.',

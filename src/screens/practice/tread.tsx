@@ -13,11 +13,12 @@ export function Tread({ step, sinceS, last }: { step: Step; sinceS: Seconds | nu
   // Paid at once has no length of its own: it is drawn as a second.
   const lengthS = wantedS || 1;
   const stillX = 100 * Math.min(1, Math.max(0, last?.heldForS ?? 0) / lengthS);
+  const said = last ? t('Criterion {s} s, of the rep that is over', { s: wantedS }) : t('Criterion {s} s', { s: wantedS });
   const notches = Array.from({ length: Math.ceil(lengthS) - 1 }, (_, i) => (100 * (i + 1)) / lengthS);
   return (
     <div className={css.tread} data-outcome={last?.outcome ?? 'none'}>
       {sinceS === null ? null : <Growing key={sinceS} sinceS={sinceS} lengthS={lengthS} />}
-      <svg viewBox="0 0 100 8" preserveAspectRatio="none" role="img" aria-label={t('Criterion {s} s', { s: wantedS })}>
+      <svg viewBox="0 0 100 8" preserveAspectRatio="none" role="img" aria-label={said}>
         {last ? <rect className={css.fill} x="0" y="0" width={stillX.toFixed(2)} height="8" /> : null}
         {last ? <End outcome={last.outcome} x={stillX} /> : null}
         {notches.map((x) => (

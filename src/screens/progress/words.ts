@@ -176,8 +176,8 @@ export function sayNext(next: NextTry): string {
       });
     case 'go-on':
       return next.isPractised
-        ? t('“{title}” is the hardest step practised so far. It is not kept for good yet.', { title: next.title })
-        : t('What was practised is kept for good. Next on the ladder: “{title}”.', { title: next.title });
+        ? t('“{title}” is the hardest practised step that is not kept for good yet.', { title: next.title })
+        : t('Next on the ladder, not practised yet: “{title}”.', { title: next.title });
     case 'too-big':
       return sayTooBig(next);
     case 'all-kept':

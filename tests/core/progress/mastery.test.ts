@@ -124,6 +124,11 @@ describe('the next best thing to try', () => {
   test('else the step that is under way, not one that was left behind', () =>
     expect(next(digest(1, on('a', 5, 10)), digest(2, on('b', 5, 10)))).toEqual({ kind: 'go-on', title: 'b', isPractised: true }));
 
+  test('never a step that was taken out of the ladder', () =>
+    expect(next(digest(1, on('a', 9, 10)), digest(2, on('taken out', 5, 10)))).toEqual({
+      ...{ kind: 'go-on', title: 'a', isPractised: true },
+    }));
+
   test('and the next on the ladder, not practised yet, once all below is kept for good', () => {
     const sessions = [1, 3, 5, 8, 10].flatMap((day) => [
       digest(day, on('a', 10, 10)),

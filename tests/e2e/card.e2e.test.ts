@@ -66,6 +66,7 @@ describe('the printed card is one page', () => {
   });
 
   test.each([
+    ['large', { areas: 1, steps: 2, kept: 1, letters: 30 }],
     ['large', { areas: 1, steps: 3, kept: 2, letters: 30 }],
     ['medium', { areas: 4, steps: 2, kept: 1, letters: 100 }],
     ['small', { ...MOST, steps: 3, kept: 1 }],

@@ -11,7 +11,12 @@ import { listed, sayArea, sayAreas, sayCounts, sayDate, sayExam, sayPlaces, sayP
 
 export function Sheet({ card }: { card: Card }) {
   return (
-    <article className={css.sheet} data-size={sizeOf(card)} aria-label={t('Card for the examiner')}>
+    <article
+      className={css.sheet}
+      data-size={sizeOf(card)}
+      data-wraps={linesOf(card) <= MOST_WRAPPED}
+      aria-label={t('Card for the examiner')}
+    >
       <svg className={css.patterns} width="0" height="0" aria-hidden="true">
         <Hatching />
       </svg>
@@ -38,10 +43,16 @@ export function Sheet({ card }: { card: Card }) {
   );
 }
 
-function sizeOf({ kept, notYet, dog }: Card): PaperSize {
+const linesOf = ({ kept, notYet }: Card): number => kept.lines.length + notYet.lines.length;
+
+/** So few lines may run on: with more, what is too long ends in dots, or the page would be two (tests/e2e/card.e2e.test.ts). */
+const MOST_WRAPPED = 2;
+
+function sizeOf(card: Card): PaperSize {
+  const { dog } = card;
   const texts = [dog.signs, dog.pain, dog.advice, dog.food, dog.scares].map((text) => forPaper(text ?? '').text.length);
   return sizeFor(
-    kept.lines.length + notYet.lines.length,
+    linesOf(card),
     texts.reduce((all, letters) => all + letters, 0),
   );
 }

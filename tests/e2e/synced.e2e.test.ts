@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import type { Browser, BrowserContext, Page } from 'playwright';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { chanceOf } from '../../demo/chance.ts';
+import { DEMO_PLAN } from '../../demo/scenario.ts';
 import { launchChromium } from '../support/chromium.ts';
 import { type Couch, startCouch } from '../support/couch.ts';
 import { watch } from '../support/open-app.ts';
@@ -106,6 +107,13 @@ async function open(page: Page): Promise<void> {
   await page.getByRole('heading', { name: 'More than one device' }).waitFor();
 }
 
+async function putHalfStep(page: Page): Promise<void> {
+  await page.goto(`${address}#/plan/${DEMO_PLAN.id}`);
+  await page.getByRole('button', { name: /Lie flat 5 s/ }).click();
+  await page.getByRole('button', { name: 'Put half a step before it' }).click();
+  await page.getByText('Lie flat 4.5 s').first().waitFor();
+}
+
 async function practise(page: Page): Promise<void> {
   await startPractice(page, address);
   await repByKeys(page, 0.4, 'm');
@@ -147,6 +155,13 @@ test('two phones come to hold the same sessions over a line that breaks, a third
   expect(await sessionsOn(b.page)).toEqual([]);
   await addDogAtLast(b.page, 'one that is on the server already');
   await expect.poll(() => sessionsOn(b.page), { timeout: 60_000 }).toEqual(await sessionsOn(a.page));
+
+  // The one who trains adjusts the plan: the other practises by it, and the session comes back below.
+  await putHalfStep(a.page);
+  await syncNow(a.page);
+  await syncNow(b.page);
+  await b.page.goto(`${address}#/plan/${DEMO_PLAN.id}`);
+  await b.page.getByText('Lie flat 4.5 s').first().waitFor();
 
   // Out of reach one of them goes on, and is in step again afterwards.
   a.line.isGone = true;

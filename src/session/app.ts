@@ -126,8 +126,6 @@ export interface Intents {
   openHomework(from: { readonly text: string } | { readonly code: string }): Promise<Opened>;
   /** The plan that it becomes; null: the app is not open. */
   acceptHomework(homework: Homework, forDog: ForDog): Promise<string | null>;
-  /** How many sessions on this homework the trainer has not seen as they are now. */
-  countToReturn(homeworkId: string): Promise<number>;
   /** Null: there is none, or it cannot be read (the problem is shown). */
   returnHomework(homeworkId: string, again: boolean): Promise<Return | null>;
   noteReturned(homeworkId: string, sessions: Return['sessions']): Promise<void>;
@@ -340,7 +338,6 @@ export function createApp(parts: AppParts): App {
     openHomework: (from) => withRooms(async (all) => (await handover()).openHomework(all, from), { kind: 'not-open' }),
     acceptHomework: (homework, forDog) =>
       withRooms(async (all) => (await handover()).acceptHomework(all, homework, forDog), null),
-    countToReturn: (id) => withRooms(async (all) => (await handover()).dueToReturn(all, id).length, 0),
     returnHomework: (id, again) => withRooms(async (all) => (await handover()).returnHomework(all, id, again), null),
     noteReturned: (id, sessions) => withRooms(async (all) => (await handover()).noteReturned(all, id, sessions), undefined),
     readDesk: () => withRooms(async (all) => (await desk()).readDesk(all), null),

@@ -8,6 +8,7 @@ import {
   latestSent,
   planOfHomework,
   plansOf,
+  practisedOf,
   sessionsToReturn,
 } from '../core/handover/homework.ts';
 import type { Plan } from '../core/plan.ts';
@@ -117,12 +118,9 @@ export interface Return {
 }
 
 /** Sessions on this homework that the trainer has not seen as they are now. */
-export function dueToReturn({ keeper, use, practice }: Rooms, homeworkId: string): readonly { id: string; events: number }[] {
+function dueToReturn({ keeper, use, practice }: Rooms, homeworkId: string): readonly { id: string; events: number }[] {
   const live = isLive(practice.state()) ? practice.state()?.log[0]?.session : null;
-  const practised = use
-    .getState()
-    .heads.filter(({ id }) => id !== live)
-    .map(({ id, events, started }) => ({ id, events, planId: started.body.planId }));
+  const practised = practisedOf(use.getState().heads, live ?? null);
   return sessionsToReturn(homeworkId, practised, keeper.library().homework).map(({ id, events }) => ({ id, events }));
 }
 

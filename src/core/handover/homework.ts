@@ -112,6 +112,18 @@ export interface Practised {
   readonly events: number;
 }
 
+/** What counts as practised: every session but the one that runs. */
+export function practisedOf(
+  heads: readonly {
+    readonly id: string;
+    readonly events: number;
+    readonly started: { readonly body: { readonly planId: string } };
+  }[],
+  running: string | null,
+): readonly Practised[] {
+  return heads.filter(({ id }) => id !== running).map(({ id, events, started }) => ({ id, events, planId: started.body.planId }));
+}
+
 /** Sessions on this homework that the trainer has not seen as they are now. */
 export function sessionsToReturn(
   homeworkId: string,

@@ -11,6 +11,7 @@ import { Arrived } from './arrived.tsx';
 import css from './handover.module.css';
 import { SendBack } from './send-back.tsx';
 import { FromTrainer, Told } from './told.tsx';
+import { useToReturn } from './use-to-return.ts';
 import { sayASessionsAWeek, sayChange, sayFrom, wordMeaning } from './words.ts';
 
 type Opened = Awaited<ReturnType<Intents['openHomework']>>;
@@ -86,6 +87,7 @@ function Item({ received, toSend }: { received: HomeworkReceived; toSend: boolea
   const { homework, dogId, planId } = received;
   const dog = useApp((state) => state.library.dogs).find(({ id }) => id === dogId);
   const heads = useApp((state) => state.heads);
+  const isDue = useToReturn([homework]).length > 0;
   const { practise } = useIntents();
   const [, go] = useLocation();
   const sinceMs = Date.now() - 7 * DAY_MS;
@@ -108,7 +110,7 @@ function Item({ received, toSend }: { received: HomeworkReceived; toSend: boolea
       <div className="row">
         <button
           type="button"
-          className={toSend ? undefined : 'primary'}
+          className={toSend && isDue ? undefined : 'primary'}
           onClick={() => void practise(planId).then((begun) => begun && go('/practice'))}
         >
           {t('Practise')}

@@ -4,11 +4,12 @@ import type { Homework } from '../../core/handover/homework.ts';
 import { t } from '../../core/language.ts';
 import { useApp, useIntents } from '../app-context.tsx';
 import { saveFile } from '../parts/save-file.ts';
+import { useToReturn } from './use-to-return.ts';
 
 /** @param isAskedFor the owner came for it: it is brought into sight. */
 export function SendBack({ homework, isAskedFor }: { homework: Homework; isAskedFor: boolean }) {
   const { returnHomework, noteReturned, after } = useIntents();
-  const due = useDue(homework.id);
+  const due = useToReturn([homework]).length;
   const hasReturned = useApp((state) => state.library.homework.returned).some(({ homeworkId }) => homeworkId === homework.id);
   const [said, setSaid] = useState('');
   const part = useRef<HTMLElement>(null);
@@ -64,21 +65,4 @@ function sayDone(n: number, file: string): string {
   return n === 1
     ? t('{file} is handed out, with 1 session. Send it to your trainer.', { file })
     : t('{file} is handed out, with {n} sessions. Send it to your trainer.', { file, n });
-}
-
-/** Asked again whenever sessions or sendings changed. */
-function useDue(homeworkId: string): number {
-  const { countToReturn } = useIntents();
-  const heads = useApp((state) => state.heads);
-  const book = useApp((state) => state.library.homework);
-  const [due, setDue] = useState(0);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the two lists are what it is asked about.
-  useEffect(() => {
-    let here = true;
-    void countToReturn(homeworkId).then((n) => here && setDue(n));
-    return () => {
-      here = false;
-    };
-  }, [homeworkId, countToReturn, heads, book]);
-  return due;
 }

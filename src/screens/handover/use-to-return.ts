@@ -1,14 +1,12 @@
 /** Sessions on homework that the trainer has not seen as they are now, told at once from what the app holds. */
-import { type HomeworkReceived, type Practised, sessionsToReturn } from '../../core/handover/homework.ts';
+import { type Homework, type Practised, practisedOf, sessionsToReturn } from '../../core/handover/homework.ts';
 import { useApp } from '../app-context.tsx';
 
-export function useToReturn(mine: readonly HomeworkReceived[]): readonly Practised[] {
-  const { homework } = useApp((state) => state.library);
+export function useToReturn(homework: readonly Pick<Homework, 'id'>[]): readonly Practised[] {
+  const book = useApp((state) => state.library.homework);
   const heads = useApp((state) => state.heads);
-  const live = useApp(({ live }) => (live && live.phase.phase !== 'ended' ? live.log[0]?.session : undefined));
-  if (mine.length === 0) return [];
-  const practised = heads
-    .filter(({ id }) => id !== live)
-    .map(({ id, events, started }) => ({ id, events, planId: started.body.planId }));
-  return mine.flatMap((each) => sessionsToReturn(each.homework.id, practised, homework));
+  const running = useApp(({ live }) => (live && live.phase.phase !== 'ended' ? (live.log[0]?.session ?? null) : null));
+  if (homework.length === 0) return [];
+  const practised = practisedOf(heads, running);
+  return homework.flatMap(({ id }) => sessionsToReturn(id, practised, book));
 }

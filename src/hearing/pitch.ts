@@ -88,8 +88,8 @@ export function voiceOf(takes: readonly { readonly word: string; readonly speech
   return { taught: spread(() => true), words: Object.fromEntries(names.map((name) => [name, spread((word) => word === name)])) };
 }
 
-/** Tried on composed sessions (tests/bench/ear.md, *Who speaks*). Up to a quarter of an octave a word may be said higher or lower than it was taught. */
-const FREE_OCTAVES = 0.25;
+/** Tried on composed sessions (tests/bench/ear.md, *Who speaks*). A word may be said two semitones higher or lower than it was taught. */
+const FREE_OCTAVES = 0.15;
 /** Widths of doubt an octave beyond that, and at most: a handler who is excited is still heard, if clearly. */
 const WIDTHS_AN_OCTAVE = 6;
 const MOST_WIDTHS = 1.5;

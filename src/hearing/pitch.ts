@@ -91,7 +91,7 @@ export function voiceOf(takes: readonly { readonly word: string; readonly speech
 /** Tried on composed sessions (tests/bench/ear.md, *Who speaks*). A word may be said two semitones higher or lower than it was taught. */
 const FREE_OCTAVES = 0.15;
 /** Widths of doubt an octave beyond that, and at most: a handler who is excited is still heard, if clearly. */
-const WIDTHS_AN_OCTAVE = 6;
+const WIDTHS_AN_OCTAVE = 8;
 const MOST_WIDTHS = 1.5;
 
 /** How much clearer a stretch must be for being said in another pitch than the word, and than the handler's words altogether; widths of doubt. */

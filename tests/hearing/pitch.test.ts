@@ -75,7 +75,7 @@ describe('a voice', () => {
     const own = alone.words.hold ?? [];
     const [lowest, highest] = [Math.min(...own), Math.max(...own)];
     expect(strangeness(alone, 'hold', highest + 0.15)).toBeCloseTo(0, 9);
-    expect(strangeness(alone, 'hold', lowest - 0.25)).toBeCloseTo(0.6, 9);
+    expect(strangeness(alone, 'hold', lowest - 0.25)).toBeCloseTo(0.8, 9);
     expect(strangeness(alone, 'hold', highest + 1)).toBe(1.5);
     expect(strangeness(alone, 'hold', highest + 2)).toBe(1.5);
   });

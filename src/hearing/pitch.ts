@@ -1,6 +1,7 @@
 /** How high a voice speaks: other people in the room often speak much higher or lower than the handler did while teaching. */
 import { PitchDetector } from 'pitchy';
 import { EAR_RATE_HZ } from '../core/ear-rate.ts';
+import { median } from '../core/statistics/median.ts';
 
 /** Pitch is looked for at a quarter of the rate: the resonances of the mouth above 2 kHz only mislead. */
 const EVERY = 4;
@@ -36,13 +37,6 @@ function quartered(samples: Float32Array): Float32Array {
 
 const powerOf = (window: Float32Array): number => window.reduce((sum, x) => sum + x * x, 0);
 
-/** Middle of some numbers; null of none. */
-function medianOf(values: readonly number[]): number | null {
-  const sorted = values.toSorted((a, b) => a - b);
-  const at = (n: number): number => sorted[n] as number;
-  return sorted.length === 0 ? null : (at((sorted.length - 1) >> 1) + at(sorted.length >> 1)) / 2;
-}
-
 /**
  * Pitch of a stretch of speech.
  *
@@ -60,7 +54,7 @@ export function pitchOf(samples: Float32Array): number | null {
     const [hertz, clarity] = detector.findPitch(window, RATE_HZ);
     return clarity > CLEAREST && hertz > LOWEST_HZ && hertz < HIGHEST_HZ ? [Math.log2(hertz)] : [];
   });
-  return found.length < FEWEST ? null : medianOf(found);
+  return found.length < FEWEST ? null : median(found);
 }
 
 /**

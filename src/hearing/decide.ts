@@ -4,6 +4,7 @@ import type { Kept } from './memory.ts';
 import type { Model } from './model.ts';
 import { createOwnSound } from './own-sound.ts';
 import { pauseAround } from './pause.ts';
+import { type PitchMemory, strangeness } from './pitch.ts';
 import { END_LAG_S, START_LAG_S } from './template.ts';
 
 export type Hearing =
@@ -75,13 +76,10 @@ export interface Decider {
 
 const certainty = (margin: number): number => 1 / (1 + Math.exp(-margin));
 
-/** How much clearer a stretch must be because of the voice that said it, widths of doubt. */
-export type StrangerBy = (word: string, startedAtS: number, endedAtS: number) => number;
-
 export function createDecider(
   model: Model,
   loudness: Loudness,
-  strangerBy: StrangerBy,
+  pitch: PitchMemory,
   trace: ((line: unknown) => void) | undefined,
 ): Decider {
   const own = createOwnSound();
@@ -95,8 +93,6 @@ export function createDecider(
     const word = model.words[w] as Model['words'][number];
     return ((scores[w] as number) - word.threshold) / word.width - (surprise[w] as number);
   };
-
-  const nameOf = (w: number): string => (model.words[w] as Model['words'][number]).word;
 
   function bestWord(scores: Float64Array): number {
     let best = 0;
@@ -114,8 +110,9 @@ export function createDecider(
     const pause = pauseAround(loudness, own, candidate.startedAtS, candidate.endedAtS, nowS);
     const apart = pause.afterDb >= AFTER_DB && (pause.beforeDb >= BEFORE_DB || candidate.margin > CLEAR_WIDTHS);
     const { startedAtS, endedAtS } = candidate;
-    const word = nameOf(candidate.word);
-    const stranger = apart ? strangerBy(word, startedAtS, endedAtS) : 0;
+    const word = (model.words[candidate.word] as Model['words'][number]).word;
+    const octaves = apart ? pitch.between(startedAtS, endedAtS) : null;
+    const stranger = strangeness(model.voice, word, octaves);
     trace?.({ ...candidate, ...pause, noiseDb: loudness.noiseDb(), nowS, apart, stranger });
     const margin = candidate.margin - stranger;
     if (!apart || margin < -UNSURE_WIDTHS || isOwnSound(candidate)) return;
@@ -130,12 +127,12 @@ export function createDecider(
       });
       takenFromS = startedAtS;
       takenUntilS = endedAtS;
-    } else out.push({ kind: 'unsure', startedAtS, endedAtS, decidedAtS: nowS, nearest: nearest(candidate) });
+    } else out.push({ kind: 'unsure', startedAtS, endedAtS, decidedAtS: nowS, nearest: nearest(candidate.scores, octaves) });
   }
 
-  function nearest({ scores, startedAtS, endedAtS }: Candidate): { word: string; confidence: number }[] {
+  function nearest(scores: readonly number[], octaves: number | null): { word: string; confidence: number }[] {
     return model.words
-      .map(({ word }, w) => ({ word, confidence: certainty(marginOf(scores, w) - strangerBy(word, startedAtS, endedAtS)) }))
+      .map(({ word }, w) => ({ word, confidence: certainty(marginOf(scores, w) - strangeness(model.voice, word, octaves)) }))
       .sort((a, b) => b.confidence - a.confidence)
       .slice(0, 2);
   }

@@ -10,7 +10,7 @@ import { createGain } from './gain.ts';
 import { createLoudness } from './loudness.ts';
 import { createMemory } from './memory.ts';
 import type { Model } from './model.ts';
-import { createPitchMemory, strangeness } from './pitch.ts';
+import { createPitchMemory } from './pitch.ts';
 import { createResampler } from './resample.ts';
 import { createScorer } from './score.ts';
 import { createSlider } from './slide.ts';
@@ -57,7 +57,7 @@ export function createListener(model: Model, options: ListenOptions): Listener {
   const costs = new Float64Array(sliders.length);
   const vector = new Float32Array(feature.dims);
   const pitch = createPitchMemory();
-  const decider = createDecider(model, loudness, strangerBy, options.trace);
+  const decider = createDecider(model, loudness, pitch, options.trace);
   const clickEar = createClickEar(model.clicks);
   const memory = options.keep ? createMemory(feature, options.keep.sound) : null;
   const levelled = new Float32Array(HOP);
@@ -77,10 +77,6 @@ export function createListener(model: Model, options: ListenOptions): Listener {
       start = slider.startedAtStep;
     });
     return stepTimeS(feature, start);
-  }
-
-  function strangerBy(word: string, startedAtS: number, endedAtS: number): number {
-    return strangeness(model.voice, word, pitch.between(startedAtS, endedAtS));
   }
 
   function takeVector(raw: Float32Array): void {

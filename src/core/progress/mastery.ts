@@ -75,10 +75,10 @@ export function gridOf(
   const known = new Map(ladder.map(({ id, title }) => [id, title]));
   for (const { steps } of chosen) for (const { stepId, title } of steps) if (!known.has(stepId)) known.set(stepId, title);
   const onLadder = new Set(ladder.map(({ id }) => id));
-  const rows = [...known].map(([stepId, title]) => ({
-    ...rowOf(stepId, title, visits.get(stepId) ?? [], columns),
-    isOnLadder: onLadder.has(stepId),
-  }));
+  const rows = [...known].map(([stepId, title]) => {
+    const isOnLadder = onLadder.has(stepId);
+    return { stepId, title, isOnLadder, ...recordOf(visits.get(stepId) ?? [], columns) };
+  });
   return { columns, rows };
 }
 
@@ -110,11 +110,11 @@ function noteVisit(
   else visits.set(stepId, [visit]);
 }
 
-function rowOf(stepId: string, title: string, visits: readonly Visit[], columns: readonly Column[]): Omit<GridRow, 'isOnLadder'> {
+function recordOf(visits: readonly Visit[], columns: readonly Column[]): Pick<GridRow, 'standing' | 'cells' | 'latest'> {
   const cells = columns.map(({ place, handler }) =>
     cellOf(visits.filter((one) => one.place === place && one.handler === handler)),
   );
-  return { stepId, title, standing: standingOf(visits), cells, latest: visits.at(-1) ?? null };
+  return { standing: standingOf(visits), cells, latest: visits.at(-1) ?? null };
 }
 
 function cellOf(visits: readonly Visit[]): Cell {
@@ -189,7 +189,8 @@ export type NextTry =
     }
   | { readonly kind: 'all-kept' };
 
-export function nextToTry(grid: Grid, today: Day): NextTry {
+export function nextToTry({ columns, rows }: Grid, today: Day): NextTry {
+  const grid: Grid = { columns, rows: rows.filter(({ isOnLadder }) => isOnLadder) };
   if (grid.columns.length === 0) return { kind: 'begin' };
   const [due] = dueOf(grid, today);
   if (due) return { kind: 'check', title: due.title, days: due.days };
@@ -228,7 +229,7 @@ function secondPlace({ rows, columns }: Grid): NextTry | null {
 
 /** The hardest step that was practised and is not yet kept for good; when all are, the next on the ladder. */
 function stepUnderWay(grid: Grid): NextTry | null {
-  const rows = grid.rows.filter(({ isOnLadder }) => isOnLadder);
+  const { rows } = grid;
   const under = rows.findLast(({ standing }) => standing.kind === 'on-the-way');
   const next = under ?? rows.find(({ standing }) => standing.kind === 'never');
   if (!next) return null;

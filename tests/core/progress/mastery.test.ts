@@ -129,6 +129,11 @@ describe('the next best thing to try', () => {
       ...{ kind: 'go-on', title: 'a', isPractised: true },
     }));
 
+  test('nor is a step that was taken out sent to another place', () =>
+    expect(next(digest(1, on('taken out', 9, 10)), digest(2, on('a', 5, 10), { place: 'garden' }))).toMatchObject({
+      ...{ kind: 'too-big', title: 'a' },
+    }));
+
   test('and the next on the ladder, not practised yet, once all below is kept for good', () => {
     const sessions = [1, 3, 5, 8, 10].flatMap((day) => [
       digest(day, on('a', 10, 10)),

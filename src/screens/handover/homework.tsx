@@ -87,7 +87,7 @@ function Item({ received, toSend }: { received: HomeworkReceived; toSend: boolea
   const { homework, dogId, planId } = received;
   const dog = useApp((state) => state.library.dogs).find(({ id }) => id === dogId);
   const heads = useApp((state) => state.heads);
-  const isDue = useToReturn([homework]).length > 0;
+  const due = useToReturn([received]).length;
   const { practise } = useIntents();
   const [, go] = useLocation();
   const sinceMs = Date.now() - 7 * DAY_MS;
@@ -110,7 +110,7 @@ function Item({ received, toSend }: { received: HomeworkReceived; toSend: boolea
       <div className="row">
         <button
           type="button"
-          className={toSend && isDue ? undefined : 'primary'}
+          className={toSend && due > 0 ? undefined : 'primary'}
           onClick={() => void practise(planId).then((begun) => begun && go('/practice'))}
         >
           {t('Practise')}
@@ -127,7 +127,7 @@ function Item({ received, toSend }: { received: HomeworkReceived; toSend: boolea
         <summary>{t('Read it again')}</summary>
         <Told homework={homework} under={2} />
       </details>
-      <SendBack homework={homework} isAskedFor={toSend} />
+      <SendBack homework={homework} due={due} isAskedFor={toSend} />
     </li>
   );
 }

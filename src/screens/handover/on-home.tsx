@@ -11,7 +11,7 @@ import { useToReturn } from './use-to-return.ts';
 export function OnHome() {
   const library = useApp((state) => state.library);
   const mine = homeworkHere(library.homework);
-  const due = useToReturn(mine.map(({ homework }) => homework)).length;
+  const due = useToReturn(mine).length;
   const onDesk = deskDogs(library).length;
   const { readDeskAhead } = useIntents();
   const hasDesk = onDesk > 0;

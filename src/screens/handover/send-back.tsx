@@ -4,12 +4,17 @@ import type { Homework } from '../../core/handover/homework.ts';
 import { t } from '../../core/language.ts';
 import { useApp, useIntents } from '../app-context.tsx';
 import { saveFile } from '../parts/save-file.ts';
-import { useToReturn } from './use-to-return.ts';
 
-/** @param isAskedFor the owner came for it: it is brought into sight. */
-export function SendBack({ homework, isAskedFor }: { homework: Homework; isAskedFor: boolean }) {
+interface SendBackProps {
+  readonly homework: Homework;
+  /** Sessions that the trainer has not seen as they are now. */
+  readonly due: number;
+  /** The owner came for it: it is brought into sight. */
+  readonly isAskedFor: boolean;
+}
+
+export function SendBack({ homework, due, isAskedFor }: SendBackProps) {
   const { returnHomework, noteReturned, after } = useIntents();
-  const due = useToReturn([homework]).length;
   const hasReturned = useApp((state) => state.library.homework.returned).some(({ homeworkId }) => homeworkId === homework.id);
   const [said, setSaid] = useState('');
   const part = useRef<HTMLElement>(null);

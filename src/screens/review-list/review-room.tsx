@@ -18,7 +18,7 @@ export function ReviewRoom({ sessionId }: { sessionId: string }) {
   const [missing, setMissing] = useState(false);
   const { openReview, practise, correct, undoCorrection, redoCorrection } = useIntents();
   const [, go] = useLocation();
-  const isToSend = useToReturn(homeworkHere(library.homework).map(({ homework }) => homework)).some(({ id }) => id === sessionId);
+  const isToSend = useToReturn(homeworkHere(library.homework)).some(({ id }) => id === sessionId);
   useEffect(() => {
     void openReview(sessionId).then((found) => setMissing(!found));
   }, [sessionId, openReview]);

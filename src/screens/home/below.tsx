@@ -7,8 +7,10 @@ import { OnHome } from '../handover/on-home.tsx';
 import { Rich } from '../parts/rich.tsx';
 import { CopyNudge } from './copy-nudge.tsx';
 
-/** @param taught words were taught. @param fresh nothing was practised yet. */
-export function Below({ taught, fresh }: { taught: boolean; fresh: boolean }) {
+/** @param fresh nothing was practised yet. */
+export function Below({ fresh }: { fresh: boolean }) {
+  // Working the takes out takes seconds: until then, that there are takes is answer enough.
+  const taught = useApp(({ taught: worked, library }) => (worked ? worked.enrolled.ok : library.sounds.length > 0));
   const dogs = useApp((state) => state.library.dogs);
   return (
     <>

@@ -26,8 +26,6 @@ export function Home() {
   // The invented dog is there to try things out: one's own come first.
   const dogs = here.toSorted((a, b) => Number(a.invented) - Number(b.invented));
   const fresh = useApp((state) => state.heads.length === 0);
-  // Working the takes out takes seconds: until then, that there are takes is answer enough.
-  const taught = useApp(({ taught: worked, library }) => (worked ? worked.enrolled.ok : library.sounds.length > 0));
   return (
     <div className="stack wide">
       {fresh ? <Lesson /> : <h1 className="hidden-but-read">{t('Dogs')}</h1>}
@@ -40,7 +38,7 @@ export function Home() {
       {dogs.map((dog) => (
         <DogPlans key={dog.id} dog={dog} />
       ))}
-      <Below taught={taught} fresh={fresh} />
+      <Below fresh={fresh} />
     </div>
   );
 }

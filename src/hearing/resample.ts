@@ -1,10 +1,9 @@
 /** Turns a stream of any rate into 16 kHz, band-limited, in blocks of any length. The delay is known and taken out of the times. */
 import { EAR_RATE_HZ } from '../core/ear-rate.ts';
+import { lowPassAt } from './low-pass.ts';
 
-/** Zero crossings of the sinc on each side: about 80 dB of stop band under the window below. */
+/** Zero crossings of the sinc on each side: about 80 dB of stop band under its window. */
 const LOBES = 16;
-/** Kaiser shape for some 80 dB (Kaiser 1974: beta = .1102 (A - 8.7)). */
-const KAISER_BETA = 7.86;
 /** Share of the narrower band that is kept: leaves the filter room to fall. */
 const PASS_SHARE = 0.94;
 /** Fractional positions of the filter that are tabulated; the nearest two are blended. */
@@ -21,18 +20,6 @@ export interface Resampler {
   flush(): Float32Array;
 }
 
-function besselI0(x: number): number {
-  let sum = 1;
-  let term = 1;
-  for (let k = 1; k < 40; k++) {
-    term *= (x / (2 * k)) ** 2;
-    sum += term;
-  }
-  return sum;
-}
-
-const sinc = (x: number): number => (x === 0 ? 1 : Math.sin(Math.PI * x) / (Math.PI * x));
-
 /** Filter taps, row-major [phase][tap], one row for each fraction of an input sample; one row more, so that rows can be blended. */
 function tapTable(halfWidth: number, cutoff: number): Float32Array {
   const width = 2 * halfWidth;
@@ -40,9 +27,7 @@ function tapTable(halfWidth: number, cutoff: number): Float32Array {
   for (let phase = 0; phase <= PHASES; phase++) {
     for (let tap = 0; tap < width; tap++) {
       const x = tap - halfWidth + 1 - phase / PHASES;
-      const edge = x / halfWidth;
-      const window = Math.abs(edge) >= 1 ? 0 : besselI0(KAISER_BETA * Math.sqrt(1 - edge * edge)) / besselI0(KAISER_BETA);
-      table[phase * width + tap] = cutoff * sinc(cutoff * x) * window;
+      table[phase * width + tap] = lowPassAt(x, cutoff, halfWidth);
     }
   }
   return table;

@@ -167,6 +167,7 @@ function earWeights(): Plugin {
     load(id) {
       if (id !== `\0${EAR_MODULE}`) return null;
       if (!packed.ok) this.warn(`the ear does without its network: ${packed.wrong}`);
+      else if (packed.without) this.warn(`the ear does without what takes out the noise: ${packed.without}`);
       if (!packed.ok) return 'export default null';
       if (!building) return `export default '/${EAR_FILE}'`;
       const file = this.emitFile({ type: 'asset', name: EAR_FILE, source: packed.file });

@@ -71,7 +71,7 @@ function table(heard: HeardSession): string {
   const reps = heard.reps.map(
     (r) => `${time(r.holdAtS)}  held ${r.heldS.toFixed(2).padStart(5)} s  ${r.outcome}${r.call ? `  ${r.call}` : ''}`,
   );
-  const ear = heard.features === 'fused' ? 'network' : 'cepstra alone';
+  const ear = heard.features === 'cepstra' ? 'cepstra alone' : 'network';
   return [
     `${time(heard.lengthS).trim()} heard with ${ear}, ${(100 * heard.realTimeFactor).toFixed(1)} % of one core`,
     '',

@@ -1,5 +1,5 @@
 /** Sets each word's threshold from the handler's own recordings: every take is heard as if it were new, against all the others. */
-import { createBank } from './bank.ts';
+import { type Bank, createBank } from './bank.ts';
 import { type FeatureKind, type Normaliser, normalise, type Part } from './feature.ts';
 import type { OwnedTemplate, TaughtWord } from './model.ts';
 import { createScorer, type Owner } from './score.ts';
@@ -23,27 +23,37 @@ export interface Ground {
   readonly dims: number;
 }
 
-export function rehearse(rehearsal: Rehearsal, ground: Ground): Rehearsed {
-  const others = ground.templates.filter((t) => t.word !== rehearsal.word || t.take !== rehearsal.take);
-  const sliders = others.map((template) => createSlider(template.steps));
-  const bank = createBank(others, ground.dims, ground.parts);
-  const scorer = createScorer(ground.words, others);
+/** Each against all templates but those of its own take. */
+export function rehearse(rehearsals: readonly Rehearsal[], ground: Ground): Rehearsed[] {
+  const bank = createBank(ground.templates, ground.dims, ground.parts);
+  return rehearsals.map((rehearsal) => rehearseOne(rehearsal, ground, bank));
+}
+
+function rehearseOne(
+  { word, take, rows }: Rehearsal,
+  { words, templates, normaliser, parts, dims }: Ground,
+  bank: Bank,
+): Rehearsed {
+  const others = templates.flatMap((t, i) => (t.word !== word || t.take !== take ? [i] : []));
+  const chosen = others.map((i) => templates[i] as OwnedTemplate);
+  const sliders = chosen.map((template) => createSlider(template.steps));
+  const scorer = createScorer(words, chosen);
   const costs = new Float64Array(others.length);
-  const vector = new Float32Array(ground.dims);
-  const best = ground.words.map(() => Number.NEGATIVE_INFINITY);
-  for (const row of rehearsal.rows) {
-    normalise(row, ground.normaliser, ground.parts, vector, 0);
+  const vector = new Float32Array(dims);
+  const best = words.map(() => Number.NEGATIVE_INFINITY);
+  for (const row of rows) {
+    normalise(row, normaliser, parts, vector, 0);
     bank.compare(vector);
-    sliders.forEach((slider, i) => {
-      slider.step(bank.distances, bank.offsets[i] as number);
-      costs[i] = slider.cost;
+    sliders.forEach((slider, k) => {
+      slider.step(bank.distances, bank.offsets[others[k] as number] as number);
+      costs[k] = slider.cost;
     });
     scorer.score(costs);
     scorer.scores.forEach((score, w) => {
       best[w] = Math.max(best[w] as number, score);
     });
   }
-  return { word: rehearsal.word, take: rehearsal.take, best };
+  return { word, take, best };
 }
 
 const mean = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0) / Math.max(1, values.length);
@@ -52,19 +62,34 @@ const mean = (values: readonly number[]): number => values.reduce((a, b) => a + 
  * Where between the mean of what is wrong (0) and the mean of what is right (1) a word begins. Set on composed sessions, the average of three
  * speakers and fifteen choices of words, between missed words and some four false accepts an hour of dense talk (see tests/bench/ear.md).
  */
-const ACCEPT_AT: Readonly<Record<FeatureKind, number>> = { fused: 0.52, cepstra: 0.6 };
+const ACCEPT_AT: Readonly<Record<FeatureKind, number>> = { cleaned: 0.52, fused: 0.52, cepstra: 0.6 };
+/** The same for the templates of all rooms, rehearsed in the loudest. */
+const ACCEPT_LOUD_AT = 0.64;
 /** Width of doubt on the same scale. */
 const DOUBT = 0.06;
 /** Distance of right from wrong when a handler has taught one word and no talk, so that nothing wrong is known. */
 const USUAL_DISTANCE = 1;
 
 /** Scores are placed between this handler's own wrong and right ones, word by word: fixed thresholds fail across speakers. */
-export function calibrate(rehearsed: readonly Rehearsed[], words: readonly string[], features: FeatureKind): TaughtWord[] {
+export function calibrate(
+  rehearsed: readonly Rehearsed[],
+  words: readonly string[],
+  features: FeatureKind,
+  inLoud: readonly Rehearsed[] | null,
+): TaughtWord[] {
+  const quiet = place(rehearsed, words, ACCEPT_AT[features]);
+  const loud = inLoud && place(inLoud, words, ACCEPT_LOUD_AT);
+  return words.map((word, w) => ({ word, ...(quiet[w] as Place), ...(loud && { loud: loud[w] as Place }) }));
+}
+
+type Place = Omit<TaughtWord, 'word' | 'loud'>;
+
+function place(rehearsed: readonly Rehearsed[], words: readonly string[], acceptAt: number): Place[] {
   const ownMeans = words.map((word, w) => rehearsed.filter((r) => r.word === word).map((r) => r.best[w] as number));
   return words.map((word, w) => {
     const right = mean(ownMeans[w] as number[]);
     const wrong = rehearsed.filter((r) => r.word !== word).map((r) => r.best[w] as number);
     const base = wrong.length > 0 ? Math.min(mean(wrong), right - 0.2) : right - USUAL_DISTANCE;
-    return { word, threshold: base + ACCEPT_AT[features] * (right - base), width: DOUBT * (right - base) };
+    return { threshold: base + acceptAt * (right - base), width: DOUBT * (right - base) };
   });
 }

@@ -2,6 +2,7 @@
 import type { Loudness } from './loudness.ts';
 import type { Kept } from './memory.ts';
 import type { Model } from './model.ts';
+import type { NoiseMemory } from './noise-memory.ts';
 import { createOwnSound } from './own-sound.ts';
 import { pauseAround } from './pause.ts';
 import { type PitchMemory, strangeness } from './pitch.ts';
@@ -56,17 +57,30 @@ const SURPRISE_WIDTHS = 1.5;
 /** A stretch of which the app itself sounded more than this is the app's, not the handler's, unless it is very like a word. */
 const MOSTLY = 0.6;
 
+/** A voice that stands less than this out of its room's noise is in a loud room, dB: what is like a word in loud rooms counts as well. */
+const LOUD_ROOM_DB = 12;
+/** What holds hardly any voice is no word, whatever it is like, dB: of words at 5 dB one in twenty lies below -1, of clatter taken for words half below -10. */
+const BURIED_DB = -5;
+
 interface Candidate {
   readonly word: number;
   readonly margin: number;
   readonly peakAtS: number;
   readonly startedAtS: number;
   readonly endedAtS: number;
-  readonly scores: readonly number[];
+  /** How far each word is over its threshold, in widths of doubt. */
+  readonly margins: readonly number[];
+}
+
+/** Scores of the words by one set of templates, and where the best template of a word would have it begin. */
+export interface Scored {
+  readonly scores: Float64Array;
+  startOf(word: number): number;
 }
 
 export interface Decider {
-  step(scores: Float64Array, nowS: number, startOf: (word: number) => number): void;
+  /** @param inLoud by the templates of loud rooms too; null: there are none. */
+  step(inQuiet: Scored, inLoud: Scored | null, nowS: number): void;
   expectOwnSound(fromS: number, toS: number): void;
   /** The taught words that may well come next; null: all alike. */
   expect(words: readonly string[] | null): void;
@@ -80,6 +94,7 @@ export function createDecider(
   model: Model,
   loudness: Loudness,
   pitch: PitchMemory,
+  noise: NoiseMemory | null,
   trace: ((line: unknown) => void) | undefined,
 ): Decider {
   const own = createOwnSound();
@@ -89,14 +104,17 @@ export function createDecider(
   let takenUntilS = Number.NEGATIVE_INFINITY;
   let out: Hearing[] = [];
 
-  const marginOf = (scores: ArrayLike<number>, w: number): number => {
-    const word = model.words[w] as Model['words'][number];
-    return ((scores[w] as number) - word.threshold) / word.width - (surprise[w] as number);
-  };
+  const margins = { inQuiet: new Float64Array(model.words.length), inLoud: new Float64Array(model.words.length) };
 
-  function bestWord(scores: Float64Array): number {
+  /** Fills in how far each word is over its threshold; answers the best of them. */
+  function place(scores: Float64Array, set: keyof typeof margins): number {
+    const into = margins[set];
     let best = 0;
-    for (let w = 1; w < scores.length; w++) if (marginOf(scores, w) > marginOf(scores, best)) best = w;
+    model.words.forEach((word, w) => {
+      const { threshold, width } = (set === 'inLoud' && word.loud) || word;
+      into[w] = ((scores[w] as number) - threshold) / width - (surprise[w] as number);
+      if ((into[w] as number) > (into[best] as number)) best = w;
+    });
     return best;
   }
 
@@ -115,7 +133,8 @@ export function createDecider(
     const stranger = strangeness(model.voice, word, octaves);
     trace?.({ ...candidate, ...pause, noiseDb: loudness.noiseDb(), nowS, apart, stranger });
     const margin = candidate.margin - stranger;
-    if (!apart || margin < -UNSURE_WIDTHS || isOwnSound(candidate)) return;
+    const isBuried = noise !== null && noise.aboveNoiseDb(startedAtS, endedAtS) < BURIED_DB;
+    if (!apart || isBuried || margin < -UNSURE_WIDTHS || isOwnSound(candidate)) return;
     if (margin > 0) {
       out.push({
         kind: 'word',
@@ -127,25 +146,41 @@ export function createDecider(
       });
       takenFromS = startedAtS;
       takenUntilS = endedAtS;
-    } else out.push({ kind: 'unsure', startedAtS, endedAtS, decidedAtS: nowS, nearest: nearest(candidate.scores, octaves) });
+    } else out.push({ kind: 'unsure', startedAtS, endedAtS, decidedAtS: nowS, nearest: nearest(candidate.margins, octaves) });
   }
 
-  function nearest(scores: readonly number[], octaves: number | null): { word: string; confidence: number }[] {
+  function nearest(over: readonly number[], octaves: number | null): { word: string; confidence: number }[] {
     return model.words
-      .map(({ word }, w) => ({ word, confidence: certainty(marginOf(scores, w) - strangeness(model.voice, word, octaves)) }))
+      .map(({ word }, w) => ({ word, confidence: certainty((over[w] as number) - strangeness(model.voice, word, octaves)) }))
       .sort((a, b) => b.confidence - a.confidence)
       .slice(0, 2);
   }
 
-  function consider(scores: Float64Array, nowS: number, startOf: (word: number) => number): void {
-    const word = bestWord(scores);
-    const margin = marginOf(scores, word);
+  /** By the templates of loud rooms where they are nearer and the room is loud, else by those of quiet ones. */
+  function bestOf(
+    inQuiet: Scored,
+    inLoud: Scored | null,
+    nowS: number,
+  ): Pick<Candidate, 'word' | 'margin' | 'startedAtS'> & { readonly from: Float64Array } {
+    const word = place(inQuiet.scores, 'inQuiet');
+    const margin = margins.inQuiet[word] as number;
+    if (inLoud && noise) {
+      const other = place(inLoud.scores, 'inLoud');
+      const over = margins.inLoud[other] as number;
+      const startedAtS = inLoud.startOf(other) - START_LAG_S;
+      if (over > margin && over >= -UNSURE_WIDTHS && noise.aboveRoomDb(startedAtS, nowS - END_LAG_S) < LOUD_ROOM_DB)
+        return { word: other, margin: over, startedAtS, from: margins.inLoud };
+    }
+    return { word, margin, startedAtS: inQuiet.startOf(word) - START_LAG_S, from: margins.inQuiet };
+  }
+
+  function consider(inQuiet: Scored, inLoud: Scored | null, nowS: number): void {
+    const { word, margin, startedAtS, from } = bestOf(inQuiet, inLoud, nowS);
     if (margin < -UNSURE_WIDTHS || (pending && pending.margin >= margin)) return;
-    const startedAtS = startOf(word) - START_LAG_S;
     const endedAtS = nowS - END_LAG_S;
     if (startedAtS < Math.max(takenFromS + SAME_ONSET_S, takenUntilS - OVERLAP_S)) return;
     if ((startedAtS + endedAtS) / 2 < takenUntilS + REFRACTORY_S) return;
-    pending = { word, margin, peakAtS: nowS, startedAtS, endedAtS, scores: Array.from(scores) };
+    pending = { word, margin, peakAtS: nowS, startedAtS, endedAtS, margins: Array.from(from) };
   }
 
   function mayClose(candidate: Candidate, nowS: number): boolean {
@@ -157,8 +192,8 @@ export function createDecider(
   }
 
   return {
-    step(scores, nowS, startOf) {
-      consider(scores, nowS, startOf);
+    step(inQuiet, inLoud, nowS) {
+      consider(inQuiet, inLoud, nowS);
       if (pending && mayClose(pending, nowS)) close(pending, nowS);
     },
     expectOwnSound: own.expect,

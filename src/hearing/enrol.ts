@@ -1,5 +1,6 @@
 /** Turns a handler's takes and ordinary talk into a model, and says what can be expected of it. */
 import { calibrate, type Ground, rehearse } from './calibrate.ts';
+import { createCleaner } from './clean.ts';
 import { clickOf } from './click.ts';
 import { type Sorted, sortClicks } from './click-words.ts';
 import { type Feature, fitNormaliser, type Normaliser, normalise } from './feature.ts';
@@ -8,11 +9,23 @@ import { createFusedFeature } from './feature-fused.ts';
 import { forecastOf, type WordForecast } from './forecast.ts';
 import { type Learned, newestOf } from './learn.ts';
 import type { Model, OwnedTemplate } from './model.ts';
+import { createNetwork, type Network } from './network.ts';
 import { voiceOf } from './pitch.ts';
 import type { Owner } from './score.ts';
 import { unpack } from './stretch.ts';
+import { survives } from './survives.ts';
 import { type CutTake, cutTake, type Take, type TakeFault, type TakeReport } from './take.ts';
-import { END_LAG_S, LOUD_ROOM_DB, ROOMS_DB, START_LAG_S, type Staged, stage } from './template.ts';
+import {
+  asItComes,
+  type Clean,
+  END_LAG_S,
+  LOUD_ROOM_DB,
+  LOUD_ROOMS_DB,
+  ROOMS_DB,
+  START_LAG_S,
+  type Staged,
+  stage,
+} from './template.ts';
 import type { NetworkWeights } from './weights/shape.ts';
 import { fitWhitening, type InRooms } from './whitening.ts';
 
@@ -67,8 +80,8 @@ interface StagedTake extends Owner {
   readonly learnedOf?: string;
 }
 
-export function featureFor(weights: NetworkWeights | undefined): Feature {
-  return weights ? createFusedFeature(weights) : createCepstraFeature();
+export function featureFor(weights: NetworkWeights | undefined, isCleaned: boolean, network?: Network): Feature {
+  return weights ? createFusedFeature(weights, isCleaned ? 'cleaned' : 'fused', network) : createCepstraFeature();
 }
 
 function cutAll(teaching: Teaching): Cut[] {
@@ -92,11 +105,18 @@ function missing({ spoken, clicks }: Sorted, cuts: readonly Cut[]): EnrolProblem
 
 function templatesOf(staged: readonly StagedTake[], normaliser: Normaliser, feature: Feature): OwnedTemplate[] {
   return staged.flatMap(({ word, take, rooms, learnedOf }) =>
-    rooms.map(({ rows, from, to }) => {
+    rooms.map(({ rows, from, to }, room) => {
       const values = new Float32Array((to - from) * feature.dims);
       for (let r = from; r < to; r++)
         normalise(rows[r] as Float32Array, normaliser, feature.parts, values, (r - from) * feature.dims);
-      return { word, take, steps: to - from, values, ...(learnedOf !== undefined && { learnedOf }) };
+      return {
+        word,
+        take,
+        steps: to - from,
+        values,
+        ...(learnedOf !== undefined && { learnedOf }),
+        ...(room >= ROOMS_DB.length && { loud: true as const }),
+      };
     }),
   );
 }
@@ -127,12 +147,18 @@ function onTaughtTakes(forecast: readonly WordForecast[], { words }: Teaching): 
   }));
 }
 
-/** Every taught take in its rooms and in a loud one besides: what differs between these rooms is not the word. */
-function inRooms(taught: readonly StagedTake[], cuts: readonly Cut[], weights: NetworkWeights | undefined): InRooms[] {
+/** Every taught take in its rooms, a loud one among them: what differs between these rooms is not the word. */
+function inRooms(taught: readonly StagedTake[], inLoud: (take: number) => Staged): InRooms[] {
   return taught.map(({ word, rooms }, i) => {
-    const loud = stage(featureFor(weights), (cuts[i] as Cut).speech, LOUD_ROOM_DB, LOUD_SEED + i);
-    return { word, rooms: [...rooms, loud].map(({ rows, from, to }) => rows.slice(from, to)) };
+    const all = rooms.length > ROOMS_DB.length ? rooms : [...rooms, inLoud(i)];
+    return { word, rooms: all.map(({ rows, from, to }) => rows.slice(from, to)) };
   });
+}
+
+/** What takes the noise out, where the ear has it and it leaves this handler's words alone. */
+function cleanFor(weights: NetworkWeights | undefined, cuts: readonly Cut[]): Clean | null {
+  const cleaner = weights?.cleaner && createCleaner(weights.cleaner);
+  return cleaner && survives(cuts, cleaner.whole) ? cleaner.whole : null;
 }
 
 const meanOf = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0) / Math.max(1, values.length);
@@ -144,20 +170,26 @@ export function enrol(teaching: Teaching, options: EnrolOptions = {}): Enrolment
   const lacking = missing(sorted, cuts);
   if (lacking.length > 0) return { ok: false, problems: [...problems, ...lacking] };
   const good = cuts.filter(usable);
-  const feature = featureFor(options.weights);
+  const clean = cleanFor(options.weights, good);
+  const feature = featureFor(options.weights, clean !== null);
+  const roomsDb = clean ? [...ROOMS_DB, ...LOUD_ROOMS_DB] : ROOMS_DB;
+  const network = options.weights && createNetwork(options.weights);
+  const inRoom = ({ speech }: Cut, snrDb: number, seed: number): Staged =>
+    stage(featureFor(options.weights, clean !== null, network), speech, snrDb, seed, clean ?? asItComes);
   const taughtTakes: StagedTake[] = good.map((cut, i) => ({
     word: cut.word,
     take: cut.take,
-    rooms: ROOMS_DB.map((snrDb, room) => stage(featureFor(options.weights), cut.speech, snrDb, 1 + i * ROOMS_DB.length + room)),
+    rooms: roomsDb.map((snrDb, room) => inRoom(cut, snrDb, 1 + i * roomsDb.length + room)),
   }));
   const staged = [...taughtTakes, ...learnedTakes(sorted.spoken, feature)];
   const plain = fitNormaliser(
     staged.flatMap((s) => s.rooms.flatMap((room) => room.rows)),
     feature.dims,
   );
+  const inLoudRoom = (take: number): Staged => inRoom(good[take] as Cut, LOUD_ROOM_DB, LOUD_SEED + take);
   const normaliser: Normaliser =
-    feature.kind === 'fused'
-      ? { ...plain, whitening: fitWhitening(inRooms(taughtTakes, good, options.weights), plain, feature.parts) }
+    feature.kind !== 'cepstra'
+      ? { ...plain, whitening: fitWhitening(inRooms(taughtTakes, inLoudRoom), plain, feature.parts) }
       : plain;
   const words = Object.keys(sorted.spoken.words);
   const ground: Ground = {
@@ -167,8 +199,23 @@ export function enrol(teaching: Teaching, options: EnrolOptions = {}): Enrolment
     parts: feature.parts,
     dims: feature.dims,
   };
-  const rehearsed = staged.map((s) => rehearse({ word: s.word, take: s.take, rows: (s.rooms.at(-1) as Staged).rows }, ground));
-  const taught = calibrate(rehearsed, words, feature.kind);
+  const quiet: Ground = { ...ground, templates: ground.templates.filter(({ loud }) => !loud) };
+  const heardIn = (room: number, { word, take, rooms }: StagedTake) => ({
+    word,
+    take,
+    rows: (rooms.slice(0, room).at(-1) as Staged).rows,
+  });
+  const rehearsed = rehearse(
+    staged.map((s) => heardIn(ROOMS_DB.length, s)),
+    quiet,
+  );
+  const inLoud =
+    clean &&
+    rehearse(
+      staged.map((s) => heardIn(roomsDb.length, s)),
+      ground,
+    );
+  const taught = calibrate(rehearsed, words, feature.kind, inLoud);
   const model: Model = {
     version: 1,
     features: feature.kind,

@@ -3,7 +3,7 @@ import { createCepstrumStack } from './cepstrum-stack.ts';
 
 import type { Feature } from './feature.ts';
 import { createFourier } from './fourier.ts';
-import { createNetwork, EMBEDDING_DIMS, MIDDLE_DIMS, ROWS_A_STEP } from './network.ts';
+import { createNetwork, EMBEDDING_DIMS, MIDDLE_DIMS, type Network, ROWS_A_STEP } from './network.ts';
 import { MEL_BANDS, MEL_BINS, MEL_WINDOW, type NetworkWeights } from './weights/shape.ts';
 
 const HOP = 160;
@@ -25,8 +25,16 @@ function sparse(mel: Float32Array): { from: number; weights: Float32Array }[] {
   });
 }
 
-export function createFusedFeature(weights: NetworkWeights): Feature {
-  const network = createNetwork(weights);
+/**
+ * @param kind whether the sound it is given was cleaned.
+ * @param network to lend one that was made before; it is emptied, so that of those that share one only the newest may be used.
+ */
+export function createFusedFeature(
+  weights: NetworkWeights,
+  kind: 'cleaned' | 'fused',
+  network: Network = createNetwork(weights),
+): Feature {
+  network.reset();
   const fourier = createFourier(MEL_WINDOW);
   const bands = sparse(weights.mel);
   const power = new Float32Array(MEL_BINS);
@@ -60,7 +68,7 @@ export function createFusedFeature(weights: NetworkWeights): Feature {
   }
 
   return {
-    kind: 'fused',
+    kind,
     parts: [
       { dims: EMBEDDING_DIMS, weight: 1 },
       { dims: MIDDLE_DIMS, weight: 1 },

@@ -1,6 +1,7 @@
-/** What every kind of feature offers the listener: samples in, one vector a step out. Two kinds: fused (network and cepstra) and cepstra alone. */
+/** What every kind of feature offers the listener: samples in, one vector a step out. */
 
-export type FeatureKind = 'fused' | 'cepstra';
+/** Network and cepstra of cleaned sound, the same of sound as it comes, or cepstra alone. */
+export type FeatureKind = 'cleaned' | 'fused' | 'cepstra';
 
 /** A vector is made of parts; each is scaled to unit length, and distances are added up with these weights. */
 export interface Part {

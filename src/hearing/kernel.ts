@@ -1,16 +1,8 @@
 /** The multiplications of the network: in WebAssembly where it runs, else in plain script. Both give the same numbers to rounding. */
 import { kernelModule } from './kernel-code.ts';
+import { type WasmMemory, webAssembly } from './wasm.ts';
 import { type LayerWeights, LEAK, LOWEST } from './weights/shape.ts';
 
-/** Named here because this room knows neither browser nor Node; every engine the app runs on has it. */
-interface WasmMemory {
-  readonly buffer: ArrayBuffer;
-}
-interface Wasm {
-  readonly Memory: new (size: { initial: number }) => WasmMemory;
-  readonly Module: new (bytes: Uint8Array<ArrayBuffer>) => object;
-  readonly Instance: new (module: object, imports: object) => { readonly exports: Record<string, WasmKernel> };
-}
 type WasmKernel = (
   input: number,
   stride: number,
@@ -102,7 +94,7 @@ export const createEngine = (floats: number): Engine => createWasmEngine(floats)
 
 /** Undefined where WebAssembly or its vector instructions are missing or refused by policy. */
 export function createWasmEngine(floats: number): Engine | undefined {
-  const wasm = (globalThis as { WebAssembly?: Wasm }).WebAssembly;
+  const wasm = webAssembly<Record<string, WasmKernel>>();
   if (!wasm) return undefined;
   const pages = Math.ceil((4 * floats) / PAGE_BYTES) + 1;
   try {

@@ -48,7 +48,10 @@ const PEAK_ROWS = 2;
 /** @param of an event whose own take must not count: what was learnt by heart proves nothing. */
 export type Judge = (stretch: Stretch, of: string | null) => Verdict;
 
-/** Judges kept stretches as the live ear would, but for pauses and what is expected: those were judged when it was heard. */
+/**
+ * Judges kept stretches as the live ear would in a quiet room, but for pauses and what is expected: those were judged when it was heard.
+ * What was heard in a loud room alone comes out otherwise, and is left out of what is said of a change.
+ */
 export function createJudge(model: Model): Judge {
   const dims = model.parts.reduce((sum, part) => sum + part.dims, 0);
   const bank = createBank(model.templates, dims, model.parts);
@@ -56,7 +59,9 @@ export function createJudge(model: Model): Judge {
   const vector = new Float32Array(dims);
 
   function bestMargins(stretch: Stretch, of: string | null): readonly number[] {
-    const counted = model.templates.flatMap((template, i) => (of !== null && template.learnedOf === of ? [] : [i]));
+    const counted = model.templates.flatMap((template, i) =>
+      template.loud || (of !== null && template.learnedOf === of) ? [] : [i],
+    );
     const scorer = createScorer(
       words,
       counted.map((i) => model.templates[i] as Model['templates'][number]),

@@ -1,8 +1,9 @@
 /** Listens: samples of any rate in, words out. The same code runs in a worker and in Node. */
 import { EAR_RATE_HZ } from '../core/ear-rate.ts';
 import { createBank } from './bank.ts';
+import { type CleanStream, createCleaner } from './clean.ts';
 import { createClickEar } from './click-ear.ts';
-import { createDecider, type Hearing } from './decide.ts';
+import { createDecider, type Hearing, type Scored } from './decide.ts';
 import { featureFor } from './enrol.ts';
 import { normalise } from './feature.ts';
 import { HOP } from './front.ts';
@@ -10,6 +11,7 @@ import { createGain } from './gain.ts';
 import { createLoudness } from './loudness.ts';
 import { createMemory } from './memory.ts';
 import type { Model } from './model.ts';
+import { createNoiseMemory } from './noise-memory.ts';
 import { createPitchMemory } from './pitch.ts';
 import { createResampler } from './resample.ts';
 import { createScorer } from './score.ts';
@@ -43,9 +45,19 @@ export interface Listener {
   level(): { noiseDb: number; nowDb: number; speaking: boolean };
 }
 
+/** The model was taught with the noise taken out: without, its words would not be known again. */
+function cleanStream(weights: NetworkWeights | undefined): CleanStream {
+  const cleaner = weights?.cleaner && createCleaner(weights.cleaner);
+  if (!cleaner) throw new Error('listener: this model needs what takes out the noise');
+  return cleaner.open();
+}
+
 export function createListener(model: Model, options: ListenOptions): Listener {
-  if (model.features === 'fused' && !options.weights) throw new Error('listener: this model needs the network weights');
-  const feature = featureFor(model.features === 'fused' ? options.weights : undefined);
+  const weights = model.features === 'cepstra' ? undefined : options.weights;
+  if (model.features !== 'cepstra' && !weights) throw new Error('listener: this model needs the network weights');
+  const clean = model.features === 'cleaned' ? cleanStream(weights) : null;
+  const noise = clean && createNoiseMemory();
+  const feature = featureFor(weights, clean !== null);
   const resampler = createResampler(options.sampleRateHz);
   const startsAtS = options.startsAtS ?? 0;
   const gain = createGain(model.taughtLevelDb);
@@ -53,11 +65,12 @@ export function createListener(model: Model, options: ListenOptions): Listener {
   const sliders = model.templates.map((template) => createSlider(template.steps));
   const bank = createBank(model.templates, feature.dims, model.parts);
   const words = model.words.map((w) => w.word);
-  const scorer = createScorer(words, model.templates);
   const costs = new Float64Array(sliders.length);
+  const inQuiet = createSet(({ loud }) => !loud);
+  const inLoud = clean && createSet(() => true);
   const vector = new Float32Array(feature.dims);
   const pitch = createPitchMemory();
-  const decider = createDecider(model, loudness, pitch, options.trace);
+  const decider = createDecider(model, loudness, pitch, noise, options.trace);
   const clickEar = createClickEar(model.clicks);
   const memory = options.keep ? createMemory(feature, options.keep.sound) : null;
   const levelled = new Float32Array(HOP);
@@ -67,16 +80,29 @@ export function createListener(model: Model, options: ListenOptions): Listener {
   let pushed = 0;
   let heard: readonly Hearing[] = [];
 
-  /** Where the best template of a word would have it begin. */
-  function startOf(word: number): number {
-    let least = Infinity;
-    let start = 0;
-    sliders.forEach((slider, i) => {
-      if (model.templates[i]?.word !== words[word] || slider.cost >= least) return;
-      least = slider.cost;
-      start = slider.startedAtStep;
-    });
-    return stepTimeS(feature, start);
+  /** Some of the templates, and the scores that they give. */
+  function createSet(isIn: (template: Model['templates'][number]) => boolean): Scored & { score(): void } {
+    const members = model.templates.flatMap((template, i) => (isIn(template) ? [i] : []));
+    const templates = members.map((i) => model.templates[i] as Model['templates'][number]);
+    const scorer = createScorer(words, templates);
+    const own = new Float64Array(members.length);
+    return {
+      scores: scorer.scores,
+      score() {
+        for (let k = 0; k < members.length; k++) own[k] = costs[members[k] as number] as number;
+        scorer.score(own);
+      },
+      startOf(word) {
+        let least = Infinity;
+        let start = 0;
+        for (let k = 0; k < members.length; k++) {
+          if (templates[k]?.word !== words[word] || (own[k] as number) >= least) continue;
+          least = own[k] as number;
+          start = (sliders[members[k] as number] as (typeof sliders)[number]).startedAtStep;
+        }
+        return stepTimeS(feature, start);
+      },
+    };
   }
 
   function takeVector(raw: Float32Array): void {
@@ -89,10 +115,13 @@ export function createListener(model: Model, options: ListenOptions): Listener {
       costs[i] = slider.cost;
     }
     if (words.length === 0) return;
-    scorer.score(costs);
-    decider.step(scorer.scores, stepTimeS(feature, steps), startOf);
+    inQuiet.score();
+    inLoud?.score();
+    decider.step(inQuiet, inLoud, stepTimeS(feature, steps));
     steps++;
   }
+
+  const cleaned = (samples: Float32Array): Float32Array => (clean ? clean.push(samples, noise?.take) : samples);
 
   /** Pieces end where a hop ends, so that what is heard does not hang on how the microphone cuts its blocks. */
   function take(samples: Float32Array): void {
@@ -131,14 +160,14 @@ export function createListener(model: Model, options: ListenOptions): Listener {
       const samples = resampler.push(block);
       const clicked = clickEar.push(samples);
       memory?.sound(samples);
-      take(samples);
+      take(cleaned(samples));
       heard = clickEar.join(clicked, decider.collect());
       return heard.length === 0 ? heard : outward(heard);
     },
     flush() {
       const clicked = [resampler.flush(), new Float32Array(EAR_RATE_HZ / 2)].flatMap((samples) => {
         const found = clickEar.push(samples);
-        take(samples);
+        take(cleaned(samples));
         return found;
       });
       return outward(clickEar.join(clicked, decider.collect()));

@@ -10,11 +10,15 @@ export interface TaughtWord {
   /** Score at which a stretch counts as this word, and the width over which doubt turns into certainty. */
   readonly threshold: number;
   readonly width: number;
+  /** The same for scores by all templates, those of loud rooms among them; absent: there are none. */
+  readonly loud?: { readonly threshold: number; readonly width: number };
 }
 
 export interface OwnedTemplate extends Template, Owner {
   /** The heard event that a correction made this take of; absent: it was taught. */
   readonly learnedOf?: string;
+  /** Made in a loud room: compared only where the room is loud. */
+  readonly loud?: true;
 }
 
 export interface Model {

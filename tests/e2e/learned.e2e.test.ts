@@ -34,7 +34,7 @@ test('a word that was heard and found right teaches the ear; its sound can be he
   await learns.getByRole('button', { name: 'Teach the ear' }).click();
   await learns.getByText(/was judged as if it were new/).waitFor({ timeout: 60_000 });
   const learnt = (await readEvents(page)).flatMap((event) => (event.type === 'take-learned' ? [event.body] : []));
-  expect(learnt.map(({ word, stretch }) => [word, stretch.features])).toEqual([['hold', 'fused']]);
+  expect(learnt.map(({ word, stretch }) => [word, stretch.features])).toEqual([['hold', 'cleaned']]);
 
   await page.goto(`${appUrl}#/settings`);
   await page.getByRole('button', { name: 'Delete the kept sounds' }).click();

@@ -60,7 +60,7 @@ test('vectors do not depend on how the microphone cuts its blocks', () => {
   const samples = noise(16_000, 4, 0.1);
   const vectors = (block: number): number[] => {
     const all: number[] = [];
-    const feature = createFusedFeature(madeUpWeights());
+    const feature = createFusedFeature(madeUpWeights(), 'fused');
     for (let at = 0; at < samples.length; at += block) feature.push(samples.subarray(at, at + block), (v) => all.push(...v));
     return all;
   };
@@ -72,7 +72,7 @@ test('vectors do not depend on how the microphone cuts its blocks', () => {
 test.each([
   ['too short', new Uint8Array(3), 'not-weights'],
   ['something else', new Uint8Array(4 * (1 + weightCount())), 'not-weights'],
-  ['cut off', Uint8Array.of(0x65, 0x61, 0x72, 0x31, 0, 0), 'wrong-length'],
+  ['cut off', Uint8Array.of(0x65, 0x61, 0x72, 0x32, 0, 0), 'wrong-length'],
 ])('a weights file that is %s is refused by kind', (_, file, problem) => {
   expect(readWeights(file)).toEqual({ ok: false, problem });
 });

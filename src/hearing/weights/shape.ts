@@ -48,9 +48,11 @@ export interface NetworkWeights {
   /** Row-major [bin][band]. */
   readonly mel: Float32Array;
   readonly layers: readonly LayerWeights[];
+  /** RNNoise, a WebAssembly module; absent: sound is heard as it comes. */
+  readonly cleaner?: Uint8Array<ArrayBuffer>;
 }
 
-export const WEIGHTS_MAGIC = 0x31726165; // "ear1"
+export const WEIGHTS_MAGIC = 0x32726165; // "ear2"
 
 export function weightCount(): number {
   const layers = LAYERS.reduce((sum, l) => sum + l.outputs * (l.inputs * taps(l) + 1), 0);
@@ -75,10 +77,13 @@ export type WeightsProblem = 'not-weights' | 'wrong-length' | 'not-finite';
 export function readWeights(file: Uint8Array): { ok: true; weights: NetworkWeights } | { ok: false; problem: WeightsProblem } {
   const view = new DataView(file.buffer, file.byteOffset, file.byteLength);
   if (file.byteLength < 4 || view.getUint32(0, true) !== WEIGHTS_MAGIC) return { ok: false, problem: 'not-weights' };
-  if (file.byteLength !== 4 * (1 + weightCount())) return { ok: false, problem: 'wrong-length' };
+  const end = 4 * (1 + weightCount());
+  if (file.byteLength < end + 4 || file.byteLength !== end + 4 + view.getUint32(end, true))
+    return { ok: false, problem: 'wrong-length' };
   const numbers = Float32Array.from({ length: weightCount() }, (_, i) => view.getFloat32(4 * (i + 1), true));
   if (!numbers.every(Number.isFinite)) return { ok: false, problem: 'not-finite' };
-  return { ok: true, weights: cut(numbers) };
+  const cleaner = file.byteLength > end + 4 ? { cleaner: file.slice(end + 4) as Uint8Array<ArrayBuffer> } : {};
+  return { ok: true, weights: { ...cut(numbers), ...cleaner } };
 }
 
 function cut(numbers: Float32Array): NetworkWeights {

@@ -61,6 +61,8 @@ const MOSTLY = 0.6;
 const LOUD_ROOM_DB = 12;
 /** What holds hardly any voice is no word, whatever it is like, dB: of words at 5 dB one in twenty lies below -1, of clatter taken for words half below -10. */
 const BURIED_DB = -5;
+/** Nor is a voice that lies this far under the noise of its room. */
+const UNDER_ROOM_DB = -3;
 
 interface Candidate {
   readonly word: number;
@@ -123,6 +125,11 @@ export function createDecider(
     return own.within(startedAtS, endedAtS) || (margin <= CLEAR_WIDTHS && own.share(startedAtS, endedAtS) > MOSTLY);
   }
 
+  function isBuried({ startedAtS, endedAtS }: Candidate): boolean {
+    if (!noise) return false;
+    return noise.aboveNoiseDb(startedAtS, endedAtS) < BURIED_DB || noise.aboveRoomDb(startedAtS, endedAtS) < UNDER_ROOM_DB;
+  }
+
   function close(candidate: Candidate, nowS: number): void {
     pending = undefined;
     const pause = pauseAround(loudness, own, candidate.startedAtS, candidate.endedAtS, nowS);
@@ -133,8 +140,7 @@ export function createDecider(
     const stranger = strangeness(model.voice, word, octaves);
     trace?.({ ...candidate, ...pause, noiseDb: loudness.noiseDb(), nowS, apart, stranger });
     const margin = candidate.margin - stranger;
-    const isBuried = noise !== null && noise.aboveNoiseDb(startedAtS, endedAtS) < BURIED_DB;
-    if (!apart || isBuried || margin < -UNSURE_WIDTHS || isOwnSound(candidate)) return;
+    if (!apart || isBuried(candidate) || margin < -UNSURE_WIDTHS || isOwnSound(candidate)) return;
     if (margin > 0) {
       out.push({
         kind: 'word',

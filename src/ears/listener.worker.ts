@@ -41,6 +41,8 @@ function tell(message: FromListener): void {
 function begin(atS: number): void {
   stream.startedAtS = atS;
   catcher = createTakeCatcher(stream.sampleRateHz, job.kind === 'teach' ? job.longestS : NEVER_S);
+  listener?.close();
+  listener = null;
   listener = job.kind === 'listen' ? listenFrom(atS, job) : null;
   listener?.expect(expected);
 }

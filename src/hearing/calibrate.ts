@@ -78,7 +78,8 @@ export function calibrate(
   inLoud: readonly Rehearsed[] | null,
 ): TaughtWord[] {
   const quiet = place(rehearsed, words, ACCEPT_AT[features]);
-  const loud = inLoud && place(inLoud, words, ACCEPT_LOUD_AT);
+  // In a loud room right and wrong lie close: where nothing wrong is known, nothing could be told apart.
+  const loud = inLoud?.some((r) => r.word !== words[0]) ? place(inLoud, words, ACCEPT_LOUD_AT) : null;
   return words.map((word, w) => ({ word, ...(quiet[w] as Place), ...(loud && { loud: loud[w] as Place }) }));
 }
 

@@ -72,7 +72,7 @@ const createDown = (engine: Engine): Convolution =>
 /** More numbers than both filters take. */
 const FILTER_NUMBERS = 8_192;
 
-/** Called with every cleaned sample, and with what was taken away from it. */
+/** Called with every sample in its two parts, of which the noise is taken away but for `LEFT_IN`. */
 export type TakeParts = (voice: number, noise: number) => void;
 
 export interface CleanStream {
@@ -118,6 +118,15 @@ export function createCleaner(bytes: Uint8Array<ArrayBuffer>): Cleaner | undefin
   }
 }
 
+const known = new WeakMap<Uint8Array, Cleaner>();
+
+/** The one cleaner of a module: it holds 16 MB, and each stream in it 27 kB. */
+export function cleanerOf(bytes: Uint8Array<ArrayBuffer>): Cleaner | undefined {
+  const cleaner = known.get(bytes) ?? createCleaner(bytes);
+  if (cleaner) known.set(bytes, cleaner);
+  return cleaner;
+}
+
 function cleanerOn(rnnoise: Rnnoise): Cleaner {
   const input = rnnoise.malloc(4 * FRAME);
   const output = rnnoise.malloc(4 * FRAME);
@@ -131,6 +140,7 @@ function cleanerOn(rnnoise: Rnnoise): Cleaner {
 
   function open(): CleanStream {
     const state = rnnoise.rnnoise_create(0);
+    if (state === 0) throw new Error('clean: RNNoise has no room for another stream');
     /** The last samples at 16 kHz, then the frame that is being filled. */
     const raw = new Float32Array(BEFORE + SLOW_FRAME);
     /** The last cleaned samples at 48 kHz, then the frame that was cleaned last. */
@@ -197,9 +207,11 @@ function cleanerOn(rnnoise: Rnnoise): Cleaner {
       const stream = open();
       const longer = new Float32Array(samples.length + SLOW_FRAME + BEHIND);
       longer.set(samples);
-      const cleaned = stream.push(longer).slice(0, samples.length);
-      stream.close();
-      return cleaned;
+      try {
+        return stream.push(longer).slice(0, samples.length);
+      } finally {
+        stream.close();
+      }
     },
   };
 }

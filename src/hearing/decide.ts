@@ -3,7 +3,7 @@ import type { Loudness } from './loudness.ts';
 import type { Kept } from './memory.ts';
 import type { Model } from './model.ts';
 import type { NoiseMemory } from './noise-memory.ts';
-import { createOwnSound } from './own-sound.ts';
+import type { OwnSound } from './own-sound.ts';
 import { pauseAround } from './pause.ts';
 import { type PitchMemory, strangeness } from './pitch.ts';
 import { END_LAG_S, START_LAG_S } from './template.ts';
@@ -17,6 +17,8 @@ export type Hearing =
       readonly decidedAtS: number;
       /** 0 to 1. */
       readonly confidence: number;
+      /** Heard by the templates of loud rooms alone. */
+      readonly byLoud?: true;
       /** Enough to learn from; only where the listener was asked to keep it. */
       readonly kept?: Kept;
     }
@@ -27,6 +29,7 @@ export type Hearing =
       readonly decidedAtS: number;
       /** The two nearest words, nearest first. */
       readonly nearest: readonly { readonly word: string; readonly confidence: number }[];
+      readonly byLoud?: true;
       readonly kept?: Kept;
     };
 
@@ -72,6 +75,8 @@ interface Candidate {
   readonly endedAtS: number;
   /** How far each word is over its threshold, in widths of doubt. */
   readonly margins: readonly number[];
+  /** Only the templates of loud rooms told it. */
+  readonly byLoud: boolean;
 }
 
 /** Scores of the words by one set of templates, and where the best template of a word would have it begin. */
@@ -96,10 +101,10 @@ export function createDecider(
   model: Model,
   loudness: Loudness,
   pitch: PitchMemory,
+  own: OwnSound,
   noise: NoiseMemory | null,
   trace: ((line: unknown) => void) | undefined,
 ): Decider {
-  const own = createOwnSound();
   const surprise = model.words.map(() => 0);
   let pending: Candidate | undefined;
   let takenFromS = Number.NEGATIVE_INFINITY;
@@ -113,8 +118,8 @@ export function createDecider(
     const into = margins[set];
     let best = 0;
     model.words.forEach((word, w) => {
-      const { threshold, width } = (set === 'inLoud' && word.loud) || word;
-      into[w] = ((scores[w] as number) - threshold) / width - (surprise[w] as number);
+      const at = set === 'inLoud' ? word.loud : word;
+      into[w] = at ? ((scores[w] as number) - at.threshold) / at.width - (surprise[w] as number) : Number.NEGATIVE_INFINITY;
       if ((into[w] as number) > (into[best] as number)) best = w;
     });
     return best;
@@ -125,8 +130,9 @@ export function createDecider(
     return own.within(startedAtS, endedAtS) || (margin <= CLEAR_WIDTHS && own.share(startedAtS, endedAtS) > MOSTLY);
   }
 
-  function isBuried({ startedAtS, endedAtS }: Candidate): boolean {
-    if (!noise) return false;
+  /** What is very clear stands: a door that slammed seconds ago still counts in what the room is. */
+  function isBuried({ startedAtS, endedAtS, margin }: Candidate): boolean {
+    if (!noise || margin > CLEAR_WIDTHS) return false;
     return noise.aboveNoiseDb(startedAtS, endedAtS) < BURIED_DB || noise.aboveRoomDb(startedAtS, endedAtS) < UNDER_ROOM_DB;
   }
 
@@ -138,9 +144,11 @@ export function createDecider(
     const word = (model.words[candidate.word] as Model['words'][number]).word;
     const octaves = apart ? pitch.between(startedAtS, endedAtS) : null;
     const stranger = strangeness(model.voice, word, octaves);
-    trace?.({ ...candidate, ...pause, noiseDb: loudness.noiseDb(), nowS, apart, stranger });
+    const buried = isBuried(candidate);
+    trace?.({ ...candidate, ...pause, noiseDb: loudness.noiseDb(), nowS, apart, buried, stranger });
     const margin = candidate.margin - stranger;
-    if (!apart || isBuried(candidate) || margin < -UNSURE_WIDTHS || isOwnSound(candidate)) return;
+    const byLoud = candidate.byLoud ? { byLoud: true as const } : {};
+    if (!apart || buried || margin < -UNSURE_WIDTHS || isOwnSound(candidate)) return;
     if (margin > 0) {
       out.push({
         kind: 'word',
@@ -149,10 +157,19 @@ export function createDecider(
         endedAtS,
         decidedAtS: nowS,
         confidence: certainty(margin),
+        ...byLoud,
       });
       takenFromS = startedAtS;
       takenUntilS = endedAtS;
-    } else out.push({ kind: 'unsure', startedAtS, endedAtS, decidedAtS: nowS, nearest: nearest(candidate.margins, octaves) });
+    } else
+      out.push({
+        kind: 'unsure',
+        startedAtS,
+        endedAtS,
+        decidedAtS: nowS,
+        nearest: nearest(candidate.margins, octaves),
+        ...byLoud,
+      });
   }
 
   function nearest(over: readonly number[], octaves: number | null): { word: string; confidence: number }[] {
@@ -167,7 +184,7 @@ export function createDecider(
     inQuiet: Scored,
     inLoud: Scored | null,
     nowS: number,
-  ): Pick<Candidate, 'word' | 'margin' | 'startedAtS'> & { readonly from: Float64Array } {
+  ): Pick<Candidate, 'word' | 'margin' | 'startedAtS'> & { readonly set: keyof typeof margins } {
     const word = place(inQuiet.scores, 'inQuiet');
     const margin = margins.inQuiet[word] as number;
     if (inLoud && noise) {
@@ -175,18 +192,18 @@ export function createDecider(
       const over = margins.inLoud[other] as number;
       const startedAtS = inLoud.startOf(other) - START_LAG_S;
       if (over > margin && over >= -UNSURE_WIDTHS && noise.aboveRoomDb(startedAtS, nowS - END_LAG_S) < LOUD_ROOM_DB)
-        return { word: other, margin: over, startedAtS, from: margins.inLoud };
+        return { word: other, margin: over, startedAtS, set: 'inLoud' };
     }
-    return { word, margin, startedAtS: inQuiet.startOf(word) - START_LAG_S, from: margins.inQuiet };
+    return { word, margin, startedAtS: inQuiet.startOf(word) - START_LAG_S, set: 'inQuiet' };
   }
 
   function consider(inQuiet: Scored, inLoud: Scored | null, nowS: number): void {
-    const { word, margin, startedAtS, from } = bestOf(inQuiet, inLoud, nowS);
+    const { word, margin, startedAtS, set } = bestOf(inQuiet, inLoud, nowS);
     if (margin < -UNSURE_WIDTHS || (pending && pending.margin >= margin)) return;
     const endedAtS = nowS - END_LAG_S;
     if (startedAtS < Math.max(takenFromS + SAME_ONSET_S, takenUntilS - OVERLAP_S)) return;
     if ((startedAtS + endedAtS) / 2 < takenUntilS + REFRACTORY_S) return;
-    pending = { word, margin, peakAtS: nowS, startedAtS, endedAtS, margins: Array.from(from) };
+    pending = { word, margin, peakAtS: nowS, startedAtS, endedAtS, margins: Array.from(margins[set]), byLoud: set === 'inLoud' };
   }
 
   function mayClose(candidate: Candidate, nowS: number): boolean {

@@ -1,6 +1,6 @@
 /** Turns a handler's takes and ordinary talk into a model, and says what can be expected of it. */
 import { calibrate, type Ground, rehearse } from './calibrate.ts';
-import { createCleaner } from './clean.ts';
+import { cleanerOf } from './clean.ts';
 import { clickOf } from './click.ts';
 import { type Sorted, sortClicks } from './click-words.ts';
 import { type Feature, fitNormaliser, type Normaliser, normalise } from './feature.ts';
@@ -129,13 +129,13 @@ function learnedTakes({ words, talk, learned = [] }: Teaching, feature: Feature)
     numbers.set(word, take + 1);
     return take;
   };
-  return newestOf(learned)
+  const ofUse = learned
     .filter(({ word }) => word === undefined || words[word] !== undefined)
-    .filter(({ stretch }) => stretch.features === feature.kind && stretch.dims === feature.dims)
-    .map(({ of, word, stretch }) => {
-      const room = { rows: unpack(stretch), from: stretch.from, to: stretch.to, startLagS: START_LAG_S, endLagS: END_LAG_S };
-      return { word, take: numbered(word), rooms: [room], learnedOf: of };
-    });
+    .filter(({ stretch }) => stretch.features === feature.kind && stretch.dims === feature.dims);
+  return newestOf(ofUse).map(({ of, word, stretch }) => {
+    const room = { rows: unpack(stretch), from: stretch.from, to: stretch.to, startLagS: START_LAG_S, endLagS: END_LAG_S };
+    return { word, take: numbered(word), rooms: [room], learnedOf: of };
+  });
 }
 
 /** A take that was learnt has no number on the screen: advice on it would point at another. */
@@ -157,7 +157,7 @@ function inRooms(taught: readonly StagedTake[], inLoud: (take: number) => Staged
 
 /** What takes the noise out, where the ear has it and it leaves this handler's words alone. */
 function cleanFor(weights: NetworkWeights | undefined, cuts: readonly Cut[]): Clean | null {
-  const cleaner = weights?.cleaner && createCleaner(weights.cleaner);
+  const cleaner = weights?.cleaner && cleanerOf(weights.cleaner);
   return cleaner && survives(cuts, cleaner.whole) ? cleaner.whole : null;
 }
 

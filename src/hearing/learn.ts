@@ -124,7 +124,9 @@ export interface Change {
 /** Every stretch is held out while it is judged: what was learnt by heart proves nothing. */
 export function compareModels(then: Model, now: Model, known: readonly Known[]): Change {
   const [was, is] = [createJudge(then), createJudge(now)];
-  const judged = known.map(({ of, stretch, heard, truth }) => ({
+  // Of what another kind of ear heard, neither can say anything.
+  const comparable = known.filter(({ stretch: { features } }) => features === then.features && features === now.features);
+  const judged = comparable.map(({ of, stretch, heard, truth }) => ({
     ...{ heard, truth },
     before: wordOf(was(stretch, of)),
     after: wordOf(is(stretch, of)),
@@ -134,7 +136,7 @@ export function compareModels(then: Model, now: Model, known: readonly Known[]):
   return {
     words: count(({ truth }) => truth !== null),
     others: count(({ truth }) => truth === null),
-    leftOut: judged.length - fair.length,
+    leftOut: known.length - fair.length,
     lost: count((one) => one.truth !== null && one.before === one.truth && one.after !== one.truth),
     won: count((one) => one.truth !== null && one.before !== one.truth && one.after === one.truth),
     falseBefore: count((one) => one.before !== null && one.before !== one.truth),

@@ -1,7 +1,7 @@
 /** Listens: samples of any rate in, words out. The same code runs in a worker and in Node. */
 import { EAR_RATE_HZ } from '../core/ear-rate.ts';
 import { createBank } from './bank.ts';
-import { type CleanStream, createCleaner } from './clean.ts';
+import { type CleanStream, cleanerOf } from './clean.ts';
 import { createClickEar } from './click-ear.ts';
 import { createDecider, type Hearing, type Scored } from './decide.ts';
 import { featureFor } from './enrol.ts';
@@ -12,6 +12,7 @@ import { createLoudness } from './loudness.ts';
 import { createMemory } from './memory.ts';
 import type { Model } from './model.ts';
 import { createNoiseMemory } from './noise-memory.ts';
+import { createOwnSound } from './own-sound.ts';
 import { createPitchMemory } from './pitch.ts';
 import { createResampler } from './resample.ts';
 import { createScorer } from './score.ts';
@@ -43,11 +44,13 @@ export interface Listener {
   /** The taught words that may well come next: any other must be clearer to be heard. Null: all alike. */
   expect(words: readonly string[] | null): void;
   level(): { noiseDb: number; nowDb: number; speaking: boolean };
+  /** Nothing is pushed afterwards: gives back what it held. */
+  close(): void;
 }
 
 /** The model was taught with the noise taken out: without, its words would not be known again. */
 function cleanStream(weights: NetworkWeights | undefined): CleanStream {
-  const cleaner = weights?.cleaner && createCleaner(weights.cleaner);
+  const cleaner = weights?.cleaner && cleanerOf(weights.cleaner);
   if (!cleaner) throw new Error('listener: this model needs what takes out the noise');
   return cleaner.open();
 }
@@ -56,7 +59,8 @@ export function createListener(model: Model, options: ListenOptions): Listener {
   const weights = model.features === 'cepstra' ? undefined : options.weights;
   if (model.features !== 'cepstra' && !weights) throw new Error('listener: this model needs the network weights');
   const clean = model.features === 'cleaned' ? cleanStream(weights) : null;
-  const noise = clean && createNoiseMemory();
+  const own = createOwnSound();
+  const noise = clean && createNoiseMemory(own.at);
   const feature = featureFor(weights, clean !== null);
   const resampler = createResampler(options.sampleRateHz);
   const startsAtS = options.startsAtS ?? 0;
@@ -70,7 +74,7 @@ export function createListener(model: Model, options: ListenOptions): Listener {
   const inLoud = clean && createSet(() => true);
   const vector = new Float32Array(feature.dims);
   const pitch = createPitchMemory();
-  const decider = createDecider(model, loudness, pitch, noise, options.trace);
+  const decider = createDecider(model, loudness, pitch, own, noise, options.trace);
   const clickEar = createClickEar(model.clicks);
   const memory = options.keep ? createMemory(feature, options.keep.sound) : null;
   const levelled = new Float32Array(HOP);
@@ -121,7 +125,11 @@ export function createListener(model: Model, options: ListenOptions): Listener {
     steps++;
   }
 
-  const cleaned = (samples: Float32Array): Float32Array => (clean ? clean.push(samples, noise?.take) : samples);
+  /** A hop at a time, so that what is remembered of the noise is never ahead of what is heard by more. */
+  function hearAll(samples: Float32Array): void {
+    if (!clean) return take(samples);
+    for (let at = 0; at < samples.length; at += HOP) take(clean.push(samples.subarray(at, at + HOP), noise?.take));
+  }
 
   /** Pieces end where a hop ends, so that what is heard does not hang on how the microphone cuts its blocks. */
   function take(samples: Float32Array): void {
@@ -141,7 +149,7 @@ export function createListener(model: Model, options: ListenOptions): Listener {
   function withMemory(h: Hearing): Hearing {
     const nearest = h.kind === 'word' ? h.word : h.nearest[0]?.word;
     if (!memory || model.clicks.some(({ word }) => word === nearest)) return h;
-    const kept = memory.cut(h.startedAtS, h.endedAtS);
+    const kept = memory.cut(h.startedAtS, h.endedAtS, h.byLoud ?? false);
     return kept ? { ...h, kept } : h;
   }
 
@@ -160,14 +168,14 @@ export function createListener(model: Model, options: ListenOptions): Listener {
       const samples = resampler.push(block);
       const clicked = clickEar.push(samples);
       memory?.sound(samples);
-      take(cleaned(samples));
+      hearAll(samples);
       heard = clickEar.join(clicked, decider.collect());
       return heard.length === 0 ? heard : outward(heard);
     },
     flush() {
       const clicked = [resampler.flush(), new Float32Array(EAR_RATE_HZ / 2)].flatMap((samples) => {
         const found = clickEar.push(samples);
-        take(cleaned(samples));
+        hearAll(samples);
         return found;
       });
       return outward(clickEar.join(clicked, decider.collect()));
@@ -178,5 +186,6 @@ export function createListener(model: Model, options: ListenOptions): Listener {
     },
     expect: decider.expect,
     level: () => ({ noiseDb: loudness.noiseDb(), nowDb: loudness.nowDb(), speaking: loudness.speaking() }),
+    close: () => clean?.close(),
   };
 }

@@ -5,7 +5,7 @@ import type { FeatureKind } from './feature.ts';
 const LEVELS = 255;
 
 export interface Rows {
-  readonly features: FeatureKind;
+  readonly features: FeatureKind | `${FeatureKind}, loud`;
   /** As the feature gave them, before any normaliser: [step][dim]. */
   readonly rows: readonly Float32Array[];
   readonly from: number;

@@ -9,6 +9,7 @@ import type { Change, Known } from '../ears/enrolled.ts';
 import type { KeptHeard } from '../store/shelf.ts';
 import type { Reviewed } from './app-state.ts';
 import type { Rooms } from './rooms.ts';
+import type { Taught } from './teaching.ts';
 
 /** What the corrections of the reviewed session could teach, and what they have. */
 export interface Lesson {
@@ -16,7 +17,7 @@ export interface Lesson {
   readonly toLearn: number;
   /** What the ear has learnt from this session. */
   readonly learned: number;
-  /** Corrections that cannot teach: by key or button, by clicks, or heard too long ago. */
+  /** Corrections that cannot teach: by key or button, by clicks, in a loud room, by an ear of another kind, or heard too long ago. */
   readonly without: number;
   /** Whose session it was, when another handler's words are listened for now. */
   readonly ofAnother: string | null;
@@ -62,13 +63,16 @@ export async function unlearn(rooms: Rooms): Promise<void> {
 }
 
 async function look({ use, store, keeper }: Rooms): Promise<Looked | null> {
-  const { reviewed } = use.getState();
+  const { reviewed, taught } = use.getState();
   if (!reviewed) return null;
   const { sessionId, session, state } = reviewed;
   const judged = session.hearings.filter((hearing) => hearing.judged && hearing.was !== null);
   const kept = await store.heard(session.hearings.map(({ id }) => id));
   const heard = new Map((kept.ok ? kept.value : []).map((each) => [each.id, each]));
-  const wanted = judged.flatMap((hearing) => lessonOf(hearing, heard, sessionId));
+  const kind = kindOfEar(taught);
+  const wanted = judged
+    .flatMap((hearing) => lessonOf(hearing, heard, sessionId))
+    .filter(({ stretch }) => kind === null || stretch.features === kind);
   const has = keeper.library().learned.filter((take) => take.session === sessionId);
   const { handler } = settingsOf(keeper.library());
   const fresh = wanted.filter(({ of, word }) => !has.some((take) => take.of === of && take.word === word));
@@ -87,6 +91,9 @@ function lessonOf(hearing: Hearing, heard: ReadonlyMap<string, KeptHeard>, sessi
   const stretch = heard.get(hearing.id)?.stretch;
   return stretch ? [{ of: hearing.id, session, word: wordOf(hearing), stretch }] : [];
 }
+
+/** What was heard by an ear of another kind cannot teach this one. Null: nothing is taught by sound, or not yet worked out. */
+const kindOfEar = (taught: Taught): string | null => (taught?.enrolled.ok ? taught.enrolled.model.features : null);
 
 const wordOf = ({ is }: Hearing): string => is ?? TALK;
 

@@ -108,6 +108,11 @@ describe('the noise is taken out', () => {
     });
   });
 
+  test('no stream is lost: more can be opened and closed than fit at once', () => {
+    for (let i = 0; i < 2_000; i++) cleaner.open().close();
+    expect(() => Array.from({ length: 2_000 }, () => cleaner.open())).toThrow('no room');
+  });
+
   test('what is no module, or another one, is done without', () => {
     expect(createCleaner(new Uint8Array(10))).toBeUndefined();
     expect(createCleaner(Uint8Array.of(0, 0x61, 0x73, 0x6d, 1, 0, 0, 0))).toBeUndefined();
@@ -128,6 +133,14 @@ describe('the memory of voice and noise', () => {
     fill(20, 0, 0.01);
     expect(memory.aboveNoiseDb(25, 26)).toBeLessThan(-60);
   });
+
+  test('what the app itself sounds is no noise of the room', () => {
+    const memory = createNoiseMemory((seconds) => seconds >= 2 && seconds < 3);
+    for (let i = 0; i < 4 * RATE_HZ; i++)
+      memory.take(i < 3.5 * RATE_HZ ? 0 : 0.1, i >= 2 * RATE_HZ && i < 3 * RATE_HZ ? 1 : 0.01);
+    expect(memory.aboveRoomDb(3.5, 4)).toBeCloseTo(20, 3);
+    expect(memory.aboveNoiseDb(2.2, 2.6)).toBe(Number.POSITIVE_INFINITY);
+  });
 });
 
 describe.skipIf(!loaded.ok)('an ear that takes the noise out', () => {
@@ -147,8 +160,32 @@ describe.skipIf(!loaded.ok)('an ear that takes the noise out', () => {
     expect(model.features).toBe('cleaned');
     const words = wordsIn(model, noisy(3), 100);
     expect(words.map(({ word }) => word)).toEqual(['hold', 'lifted']);
+    expect(model.words.every(({ loud }) => loud !== undefined)).toBe(true);
     expect(Math.abs((words[0]?.startedAtS ?? 0) - 101)).toBeLessThan(0.25);
     expect(Math.abs((words[1]?.startedAtS ?? 0) - 103)).toBeLessThan(0.25);
+  }, 60_000);
+
+  test('what is heard does not hang on how long the blocks are', () => {
+    const model = modelOf(TEACHING);
+    const samples = noisy(3);
+    const listener = createListener(model, { sampleRateHz: RATE_HZ, weights });
+    const inBlocks: Hearing[] = [];
+    for (let at = 0; at < samples.length; at += 333) inBlocks.push(...listener.push(samples.subarray(at, at + 333)));
+    inBlocks.push(...listener.flush());
+    listener.close();
+    const times = (heard: readonly Hearing[]) => heard.map(({ startedAtS, endedAtS }) => [startedAtS, endedAtS]);
+    expect(times(inBlocks.filter((h) => h.kind === 'word'))).toEqual(times(wordsIn(model, samples)));
+  }, 60_000);
+
+  test('of one word alone, with no talk, nothing is told by loud rooms: clatter is no word', () => {
+    const model = modelOf({ words: { hold: takes('hold', 4) }, talk: [] });
+    expect(model.words.every(({ loud }) => loud === undefined)).toBe(true);
+    expect(
+      wordsIn(
+        model,
+        pinkNoise(20 * RATE_HZ, 5).map((x) => 0.1 * x),
+      ),
+    ).toEqual([]);
   }, 60_000);
 
   test('a whistle is a word still: with it the sound is heard as it comes', () => {

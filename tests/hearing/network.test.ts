@@ -77,6 +77,13 @@ test.each([
   expect(readWeights(file)).toEqual({ ok: false, problem });
 });
 
+test.skipIf(!installed.ok)('a weights file whose cleaner is cut off is refused too', () => {
+  const packed = packInstalledWeights();
+  if (!packed.ok) throw new Error(packed.wrong);
+  expect(readWeights(packed.file)).toMatchObject({ ok: true });
+  expect(readWeights(packed.file.slice(0, -1))).toEqual({ ok: false, problem: 'wrong-length' });
+});
+
 test('a package whose file was changed is refused, not used', () => {
   expect(packInstalledWeights('/nowhere')).toMatchObject({ ok: false });
 });

@@ -130,10 +130,11 @@ export function createDecider(
     return own.within(startedAtS, endedAtS) || (margin <= CLEAR_WIDTHS && own.share(startedAtS, endedAtS) > MOSTLY);
   }
 
-  /** What is very clear stands: a door that slammed seconds ago still counts in what the room is. */
+  /** A door that slammed seconds ago still counts in what the room is: what is very clear stands after it. */
   function isBuried({ startedAtS, endedAtS, margin }: Candidate): boolean {
-    if (!noise || margin > CLEAR_WIDTHS) return false;
-    return noise.aboveNoiseDb(startedAtS, endedAtS) < BURIED_DB || noise.aboveRoomDb(startedAtS, endedAtS) < UNDER_ROOM_DB;
+    if (!noise) return false;
+    const isUnderRoom = margin <= CLEAR_WIDTHS && noise.aboveRoomDb(startedAtS, endedAtS) < UNDER_ROOM_DB;
+    return isUnderRoom || noise.aboveNoiseDb(startedAtS, endedAtS) < BURIED_DB;
   }
 
   function close(candidate: Candidate, nowS: number): void {

@@ -42,6 +42,7 @@ function begin(atS: number): void {
   stream.startedAtS = atS;
   catcher = createTakeCatcher(stream.sampleRateHz, job.kind === 'teach' ? job.longestS : NEVER_S);
   listener?.close();
+  // Should the next one not come about, none hears: never the closed one.
   listener = null;
   listener = job.kind === 'listen' ? listenFrom(atS, job) : null;
   listener?.expect(expected);

@@ -1,9 +1,10 @@
 /** Sets each word's threshold from the handler's own recordings: every take is heard as if it were new, against all the others. */
 import { type Bank, createBank } from './bank.ts';
 import { type FeatureKind, type Normaliser, normalise, type Part } from './feature.ts';
+import { createMatcher } from './match.ts';
+import { mean } from './mean.ts';
 import type { OwnedTemplate, TaughtWord } from './model.ts';
-import { createScorer, type Owner } from './score.ts';
-import { createSlider } from './slide.ts';
+import type { Owner } from './score.ts';
 
 /** A take as the listener would hear it: all its rows, noise around it included. */
 export interface Rehearsal extends Owner {
@@ -35,28 +36,20 @@ function rehearseOne(
   bank: Bank,
 ): Rehearsed {
   const others = templates.flatMap((t, i) => (t.word !== word || t.take !== take ? [i] : []));
-  const chosen = others.map((i) => templates[i] as OwnedTemplate);
-  const sliders = chosen.map((template) => createSlider(template.steps));
-  const scorer = createScorer(words, chosen);
-  const costs = new Float64Array(others.length);
+  const matcher = createMatcher(words, templates, bank, others);
   const vector = new Float32Array(dims);
   const best = words.map(() => Number.NEGATIVE_INFINITY);
   for (const row of rows) {
     normalise(row, normaliser, parts, vector, 0);
     bank.compare(vector);
-    sliders.forEach((slider, k) => {
-      slider.step(bank.distances, bank.offsets[others[k] as number] as number);
-      costs[k] = slider.cost;
-    });
-    scorer.score(costs);
-    scorer.scores.forEach((score, w) => {
+    matcher.slide();
+    matcher.score();
+    matcher.scores.forEach((score, w) => {
       best[w] = Math.max(best[w] as number, score);
     });
   }
   return { word, take, best };
 }
-
-const mean = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0) / Math.max(1, values.length);
 
 /**
  * Where between the mean of what is wrong (0) and the mean of what is right (1) a word begins. Set on composed sessions, the average of three

@@ -93,17 +93,15 @@ export interface Cleaner {
 function instantiate(bytes: Uint8Array<ArrayBuffer>): Rnnoise | undefined {
   const wasm = webAssembly<Rnnoise>();
   if (!wasm) return undefined;
-  const holder: { rnnoise?: Rnnoise } = {};
   const copy = (to: number, from: number, count: number): void => {
-    if (holder.rnnoise) new Uint8Array(holder.rnnoise.memory.buffer).copyWithin(to, from, from + count);
+    new Uint8Array(rnnoise.memory.buffer).copyWithin(to, from, from + count);
   };
   const fail = (): never => {
     throw new Error('clean: RNNoise gave up');
   };
   // Its memory is large enough from the beginning: asked for more, the answer is no.
   const env = { emscripten_memcpy_big: copy, emscripten_resize_heap: () => 0, __assert_fail: fail };
-  const rnnoise = new wasm.Instance(new wasm.Module(bytes), { env }).exports;
-  holder.rnnoise = rnnoise;
+  const rnnoise: Rnnoise = new wasm.Instance(new wasm.Module(bytes), { env }).exports;
   rnnoise.__wasm_call_ctors();
   return rnnoise;
 }

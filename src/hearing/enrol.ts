@@ -8,6 +8,7 @@ import { createCepstraFeature } from './feature-cepstra.ts';
 import { createFusedFeature } from './feature-fused.ts';
 import { forecastOf, type WordForecast } from './forecast.ts';
 import { type Learned, newestOf } from './learn.ts';
+import { mean } from './mean.ts';
 import type { Model, OwnedTemplate } from './model.ts';
 import { createNetwork, type Network } from './network.ts';
 import { voiceOf } from './pitch.ts';
@@ -18,8 +19,8 @@ import { type CutTake, cutTake, type Take, type TakeFault, type TakeReport } fro
 import {
   asItComes,
   type Clean,
+  DROWNED_ROOM_DB,
   END_LAG_S,
-  LOUD_ROOM_DB,
   LOUD_ROOMS_DB,
   ROOMS_DB,
   START_LAG_S,
@@ -161,8 +162,6 @@ function cleanFor(weights: NetworkWeights | undefined, cuts: readonly Cut[]): Cl
   return cleaner && survives(cuts, cleaner.whole) ? cleaner.whole : null;
 }
 
-const meanOf = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0) / Math.max(1, values.length);
-
 export function enrol(teaching: Teaching, options: EnrolOptions = {}): Enrolment {
   const sorted = sortClicks(teaching);
   const cuts = cutAll(sorted.spoken);
@@ -171,9 +170,9 @@ export function enrol(teaching: Teaching, options: EnrolOptions = {}): Enrolment
   if (lacking.length > 0) return { ok: false, problems: [...problems, ...lacking] };
   const good = cuts.filter(usable);
   const clean = cleanFor(options.weights, good);
-  const feature = featureFor(options.weights, clean !== null);
-  const roomsDb = clean ? [...ROOMS_DB, ...LOUD_ROOMS_DB] : ROOMS_DB;
   const network = options.weights && createNetwork(options.weights);
+  const feature = featureFor(options.weights, clean !== null, network);
+  const roomsDb = clean ? [...ROOMS_DB, ...LOUD_ROOMS_DB] : ROOMS_DB;
   const inRoom = ({ speech }: Cut, snrDb: number, seed: number): Staged =>
     stage(featureFor(options.weights, clean !== null, network), speech, snrDb, seed, clean ?? asItComes);
   const taughtTakes: StagedTake[] = good.map((cut, i) => ({
@@ -186,7 +185,7 @@ export function enrol(teaching: Teaching, options: EnrolOptions = {}): Enrolment
     staged.flatMap((s) => s.rooms.flatMap((room) => room.rows)),
     feature.dims,
   );
-  const inLoudRoom = (take: number): Staged => inRoom(good[take] as Cut, LOUD_ROOM_DB, LOUD_SEED + take);
+  const inLoudRoom = (take: number): Staged => inRoom(good[take] as Cut, DROWNED_ROOM_DB, LOUD_SEED + take);
   const normaliser: Normaliser =
     feature.kind !== 'cepstra'
       ? { ...plain, whitening: fitWhitening(inRooms(taughtTakes, inLoudRoom), plain, feature.parts) }
@@ -225,7 +224,7 @@ export function enrol(teaching: Teaching, options: EnrolOptions = {}): Enrolment
     templates: ground.templates,
     normaliser,
     voice: voiceOf(good.flatMap(({ word, speech }) => (word === undefined ? [] : [{ word, speech }]))),
-    taughtLevelDb: meanOf(good.filter((c) => c.word !== undefined).map((c) => c.report.levelDb)),
+    taughtLevelDb: mean(good.filter((c) => c.word !== undefined).map((c) => c.report.levelDb)),
   };
   return {
     ok: true,

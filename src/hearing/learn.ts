@@ -2,9 +2,8 @@
 import type { Stretch } from '../core/stretch.ts';
 import { createBank } from './bank.ts';
 import { normalise } from './feature.ts';
+import { createMatcher } from './match.ts';
 import type { Model } from './model.ts';
-import { createScorer } from './score.ts';
-import { createSlider } from './slide.ts';
 import { unpack } from './stretch.ts';
 
 /** A heard stretch that a correction made a take of. */
@@ -62,24 +61,16 @@ export function createJudge(model: Model): Judge {
     const counted = model.templates.flatMap((template, i) =>
       template.loud || (of !== null && template.learnedOf === of) ? [] : [i],
     );
-    const scorer = createScorer(
-      words,
-      counted.map((i) => model.templates[i] as Model['templates'][number]),
-    );
-    const sliders = counted.map((i) => createSlider((model.templates[i] as Model['templates'][number]).steps));
-    const costs = new Float64Array(counted.length);
+    const matcher = createMatcher(words, model.templates, bank, counted);
     const best = words.map(() => Number.NEGATIVE_INFINITY);
     unpack(stretch).forEach((row, step) => {
       normalise(row, model.normaliser, model.parts, vector, 0);
       bank.compare(vector);
-      sliders.forEach((slider, k) => {
-        slider.step(bank.distances, bank.offsets[counted[k] as number] as number);
-        costs[k] = slider.cost;
-      });
+      matcher.slide();
       if (Math.abs(step - (stretch.to - 1)) > PEAK_ROWS) return;
-      scorer.score(costs);
+      matcher.score();
       model.words.forEach(({ threshold, width }, w) => {
-        best[w] = Math.max(best[w] as number, ((scorer.scores[w] as number) - threshold) / width);
+        best[w] = Math.max(best[w] as number, ((matcher.scores[w] as number) - threshold) / width);
       });
     });
     return best;

@@ -89,19 +89,19 @@ export function createListener(model: Model, options: ListenOptions): Listener {
     const members = model.templates.flatMap((template, i) => (isIn(template) ? [i] : []));
     const templates = members.map((i) => model.templates[i] as Model['templates'][number]);
     const scorer = createScorer(words, templates);
-    const own = new Float64Array(members.length);
+    const mine = new Float64Array(members.length);
     return {
       scores: scorer.scores,
       score() {
-        for (let k = 0; k < members.length; k++) own[k] = costs[members[k] as number] as number;
-        scorer.score(own);
+        for (let k = 0; k < members.length; k++) mine[k] = costs[members[k] as number] as number;
+        scorer.score(mine);
       },
       startOf(word) {
         let least = Infinity;
         let start = 0;
         for (let k = 0; k < members.length; k++) {
-          if (templates[k]?.word !== words[word] || (own[k] as number) >= least) continue;
-          least = own[k] as number;
+          if (templates[k]?.word !== words[word] || (mine[k] as number) >= least) continue;
+          least = mine[k] as number;
           start = (sliders[members[k] as number] as (typeof sliders)[number]).startedAtStep;
         }
         return stepTimeS(feature, start);

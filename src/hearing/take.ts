@@ -148,7 +148,8 @@ function wordRun(levels: Float32Array, bar: number): Run | undefined {
   return word;
 }
 
-function meanDb(samples: Float32Array): number {
+/** Mean power, dB below full scale. */
+export function meanDb(samples: Float32Array): number {
   let sum = 0;
   for (const sample of samples) sum += sample * sample;
   return samples.length === 0 ? Number.NEGATIVE_INFINITY : toDb(sum / samples.length);

@@ -9,7 +9,7 @@ export const ROOMS_DB: readonly number[] = [25, 10];
 /** Loud rooms besides, for an ear that takes the noise out: without, templates of loud rooms are templates of noise. */
 export const LOUD_ROOMS_DB: readonly number[] = [4, -2];
 /** For an ear that does not: a room too loud for templates, that only shows what noise does to a word. */
-export const LOUD_ROOM_DB = 5;
+export const DROWNED_ROOM_DB = 5;
 /** Noise alone before and after the word, s: the network looks back .76 s, mostly at its later part. */
 export const BEFORE_S = 0.5;
 const AFTER_S = 0.3;

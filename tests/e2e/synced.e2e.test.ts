@@ -38,6 +38,8 @@ beforeAll(async () => {
 }, 60_000);
 
 afterAll(async () => {
+  // What a phone still asks in the background when all is checked is not waited for, as Playwright advises.
+  await Promise.all(browser.contexts().map((context) => context.unrouteAll({ behavior: 'ignoreErrors' })));
   await browser.close();
   server.kill('SIGINT');
   await couch.stop();

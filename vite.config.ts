@@ -4,6 +4,7 @@ import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { packInstalledWeights } from './src/command/ear-weights.ts';
+import { noticesBesideThePage } from './src/command/notices.ts';
 import { GERMAN_HOME } from './src/core/languages/german-home.ts';
 import { INTRODUCTION, TITLE } from './src/screens/home/introduction.ts';
 
@@ -130,7 +131,7 @@ function offline(): Plugin[] {
     registerType: 'prompt',
     // main.tsx registers it, by virtual:pwa-register: nothing is injected into the page.
     injectRegister: false,
-    workbox: { globPatterns: ['**/*.{html,js,css,wav,woff2,svg,png,bin}'], maximumFileSizeToCacheInBytes: 4 << 20 },
+    workbox: { globPatterns: ['**/*.{html,js,css,wav,woff2,svg,png,bin,txt}'], maximumFileSizeToCacheInBytes: 4 << 20 },
     manifest: {
       name: 'Stillbeat',
       short_name: 'Stillbeat',
@@ -181,6 +182,25 @@ function earWeights(): Plugin {
 
 const EAR_FILE = 'ear-weights.bin';
 
+/** Under which terms others let us use their work; the link is in the settings. */
+const LICENCES_FILE = 'licences.txt';
+
+/** Vite lists what is bundled into the page; threads, service worker, fonts and networks are added here. */
+function moreLicences(): Plugin {
+  return {
+    name: 'stillbeat:more-licences',
+    apply: 'build',
+    generateBundle: {
+      order: 'post',
+      handler(_, bundle) {
+        const listed = bundle[LICENCES_FILE];
+        if (listed?.type !== 'asset') this.error(`${LICENCES_FILE} was not made`);
+        listed.source = `${listed.source}\n${noticesBesideThePage()}`;
+      },
+    },
+  };
+}
+
 /** A certificate that the phone trusts, when both paths are given (see `npm start -- --help`). */
 function certificate(): { https: { cert: Buffer; key: Buffer } } | undefined {
   const { STILLBEAT_CERT: cert, STILLBEAT_KEY: key } = process.env;
@@ -190,11 +210,12 @@ function certificate(): { https: { cert: Buffer; key: Buffer } } | undefined {
 export default defineConfig({
   // Relative, so that the built folder works under any path of any static host. Screens are therefore routed by hash.
   base: './',
-  plugins: [react(), earWeights(), policyInPage(), firstWordsInPage(), offline()],
+  plugins: [react(), earWeights(), policyInPage(), firstWordsInPage(), moreLicences(), offline()],
   // The top level has no public folder: what keeps its name in the build is the icons.
   publicDir: 'src/icons',
   build: {
     target: 'es2023',
+    license: { fileName: LICENCES_FILE },
     // A worklet inlined as data: would break the policy above.
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },

@@ -26,6 +26,18 @@ describe('the built app', () => {
     await app.page.waitForFunction(() => (document.getElementById('root')?.textContent ?? '').length > 0);
   });
 
+  test('names whose work it is built on, and their terms, without a network too', async () => {
+    await app.page.evaluate(async () => {
+      await navigator.serviceWorker.register('./sw.js');
+      await navigator.serviceWorker.ready;
+    });
+    await app.context.setOffline(true);
+    await app.page.reload();
+    const terms = await app.page.evaluate(async () => (await fetch('./licences.txt')).text());
+    for (const built of ['## react -', '## pitchy -', '## fft.js -', '## RNNoise (BSD-3-Clause)', 'Apache License'])
+      expect(terms).toContain(built);
+  });
+
   test('is refused an inline script and a request to another host', async () => {
     const ran = await app.page.evaluate(async () => {
       const script = document.createElement('script');

@@ -65,6 +65,8 @@ export const GERMAN_SETTINGS = {
   'Keep the sound of words too: 1.5 s each, on this device, for 30 days. You can play them in the review.':
     'Auch den Ton der Wörter behalten: je 1,5 s, auf diesem Gerät, 30 Tage lang. Im Rückblick kannst du ihn abspielen.',
   'Delete the kept sounds': 'Den behaltenen Ton löschen',
+  'What others made that this app is built on, and their terms':
+    'Was andere gemacht haben und worauf diese App gebaut ist, mit ihren Bedingungen',
   '1 sound is kept.': '1 Tonstück ist behalten.',
   '{n} sounds are kept.': '{n} Tonstücke sind behalten.',
 

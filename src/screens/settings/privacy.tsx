@@ -40,6 +40,9 @@ export function Privacy() {
           <span role="status">{kept === 1 ? t('1 sound is kept.') : t('{n} sounds are kept.', { n: kept })}</span>
         </div>
       )}
+      <p>
+        <a href="./licences.txt">{t('What others made that this app is built on, and their terms')}</a>
+      </p>
     </section>
   );
 }

@@ -1,5 +1,6 @@
 /** Hears taught clicks (clicker, tongue click): one or two pulses out of quiet into quiet, as like the taught ones as those are to each other. */
 import { EAR_RATE_HZ } from '../core/ear-rate.ts';
+import { mean } from './mean.ts';
 import { createPulseFinder, type Pulse, type PulseFinder } from './pulse.ts';
 import { HIGHEST_RATE_HZ, LOWEST_RATE_HZ } from './resample.ts';
 import { at16kHz, type Take } from './take.ts';
@@ -144,7 +145,6 @@ export function distance(a: Click, b: Click): number {
   return Math.hypot(bands, 0.5 * decay, gap);
 }
 
-const mean = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0) / values.length;
 const lengthOf = (click: Click): number => click.endedAtS - click.atS;
 
 function rmsApart(a: Float32Array, b: Float32Array): number {

@@ -10,6 +10,16 @@ beforeEach(async () => {
 
 afterEach(() => app.close());
 
+/** Opens the page once more, after one visit and with the network gone. */
+async function openWithoutNetwork(): Promise<void> {
+  await app.page.evaluate(async () => {
+    await navigator.serviceWorker.register('./sw.js');
+    await navigator.serviceWorker.ready;
+  });
+  await app.context.setOffline(true);
+  await app.page.reload();
+}
+
 describe('the built app', () => {
   test('opens on a screen with something to read', async () => {
     await app.page.waitForFunction(() => (document.getElementById('root')?.textContent ?? '').length > 0);
@@ -17,22 +27,12 @@ describe('the built app', () => {
   });
 
   test('opens again without a network after one visit', async () => {
-    await app.page.evaluate(async () => {
-      await navigator.serviceWorker.register('./sw.js');
-      await navigator.serviceWorker.ready;
-    });
-    await app.context.setOffline(true);
-    await app.page.reload();
+    await openWithoutNetwork();
     await app.page.waitForFunction(() => (document.getElementById('root')?.textContent ?? '').length > 0);
   });
 
   test('names whose work it is built on, and their terms, without a network too', async () => {
-    await app.page.evaluate(async () => {
-      await navigator.serviceWorker.register('./sw.js');
-      await navigator.serviceWorker.ready;
-    });
-    await app.context.setOffline(true);
-    await app.page.reload();
+    await openWithoutNetwork();
     const terms = await app.page.evaluate(async () => (await fetch('./licences.txt')).text());
     for (const built of ['## react -', '## pitchy -', '## fft.js -', '## RNNoise (BSD-3-Clause)', 'Apache License'])
       expect(terms).toContain(built);

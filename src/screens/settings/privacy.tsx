@@ -41,7 +41,10 @@ export function Privacy() {
         </div>
       )}
       <p>
-        <a href="./licences.txt">{t('What others made that this app is built on, and their terms')}</a>
+        {/* Beside the app: where it is installed there is no way back from a bare text. */}
+        <a href="./licences.txt" target="_blank" rel="noreferrer">
+          {t('What others made that this app is built on, and their terms')}
+        </a>
       </p>
     </section>
   );

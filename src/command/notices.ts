@@ -25,7 +25,9 @@ function licenceText(folder: string): string {
   const file = readdirSync(folder).find((name) => /^licen[cs]e/i.test(name));
   if (file) return readFileSync(join(folder, file), 'utf8');
   const readme = readFileSync(join(folder, 'README.md'), 'utf8');
-  return /^#+ licen[cs]e\s*\n([\s\S]*?)(?=\n#|\n\[|$(?![\s\S]))/im.exec(readme)?.[1] ?? '';
+  const below = readme.split(/^#+ licen[cs]e$/im)[1] ?? '';
+  // Up to the next head, or to the addresses at the end.
+  return below.split(/^[#[]/m)[0] as string;
 }
 
 function noticeOf(name: string): string {

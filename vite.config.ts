@@ -195,7 +195,8 @@ function moreLicences(): Plugin {
       handler(_, bundle) {
         const listed = bundle[LICENCES_FILE];
         if (listed?.type !== 'asset') this.error(`${LICENCES_FILE} was not made`);
-        listed.source = `${listed.source}\n${noticesBesideThePage()}`;
+        // The mark at its beginning says UTF-8 where a host does not: names of authors would be read as another's.
+        listed.source = `\uFEFF${listed.source}\n${noticesBesideThePage()}`;
       },
     },
   };

@@ -36,6 +36,11 @@ describe('the built app', () => {
     const terms = await app.page.evaluate(async () => (await fetch('./licences.txt')).text());
     for (const built of ['## react -', '## pitchy -', '## fft.js -', '## RNNoise (BSD-3-Clause)', 'Apache License'])
       expect(terms).toContain(built);
+    // A host may send it without saying UTF-8: the mark at its beginning does.
+    const start = await app.page.evaluate(async () => [
+      ...new Uint8Array(await (await fetch('./licences.txt')).arrayBuffer()).slice(0, 3),
+    ]);
+    expect(start).toEqual([0xef, 0xbb, 0xbf]);
   });
 
   test('is refused an inline script and a request to another host', async () => {

@@ -1,5 +1,7 @@
 /** Decides when a rising score is a word: at its peak, when a pause follows, once. What is nearly a word is unsure. */
+import { type Cues, createEvidence } from './evidence.ts';
 import type { Loudness } from './loudness.ts';
+import { mean } from './mean.ts';
 import type { Kept } from './memory.ts';
 import type { Model } from './model.ts';
 import type { NoiseMemory } from './noise-memory.ts';
@@ -48,8 +50,15 @@ const REFRACTORY_S = 0.25;
 const SAME_ONSET_S = 0.2;
 /** The next word cannot begin inside the last one; onsets are known to some frames. */
 const OVERLAP_S = 0.08;
-/** Width of doubt within which a stretch is unsure, in widths of the word's own spread. */
-const UNSURE_WIDTHS = 1;
+/** Within so much under what makes it a word a stretch is unsure: widths of doubt, or what the evidence counts in, which is about one. */
+const UNSURE = 1;
+/** What is less like a word than this is not thought about, widths of doubt: of words at 5 dB some lie far under the threshold, and all else speaks for them. */
+const LIKE_WIDTHS = 3;
+/** Scores this near to the peak count with it, s; remembered until the peak has been decided on. */
+const AROUND_S = 0.05;
+const REMEMBERED_S = 0.5;
+/** A score under this is no worse for being lower, widths of doubt. */
+const LEAST_SCORE = -10;
 
 /**
  * How much clearer a word must be that nobody expects now, in widths of doubt: a soft prior, no mute. Easing what is expected brought more
@@ -79,6 +88,13 @@ interface Candidate {
   readonly byLoud: boolean;
 }
 
+/** A word's scores at one step, in widths of doubt over its threshold; null: no templates of loud rooms. */
+interface Step {
+  readonly atS: number;
+  readonly inQuiet: readonly number[];
+  readonly inLoud: readonly number[] | null;
+}
+
 /** Scores of the words by one set of templates, and where the best template of a word would have it begin. */
 export interface Scored {
   readonly scores: Float64Array;
@@ -106,6 +122,9 @@ export function createDecider(
   trace: ((line: unknown) => void) | undefined,
 ): Decider {
   const surprise = model.words.map(() => 0);
+  const evidence = createEvidence();
+  const likeWidths = noise ? LIKE_WIDTHS : UNSURE;
+  let recent: Step[] = [];
   let pending: Candidate | undefined;
   let takenFromS = Number.NEGATIVE_INFINITY;
   let takenUntilS = Number.NEGATIVE_INFINITY;
@@ -146,10 +165,13 @@ export function createDecider(
     const octaves = apart ? pitch.between(startedAtS, endedAtS) : null;
     const stranger = strangeness(model.voice, word, octaves);
     const buried = isBuried(candidate);
-    trace?.({ ...candidate, ...pause, noiseDb: loudness.noiseDb(), nowS, apart, buried, stranger });
-    const margin = candidate.margin - stranger;
+    const cues = cuesOf(candidate, pause.levelDb, octaves !== null, stranger);
+    const mine = isOwnSound(candidate);
+    const terms = cues && evidence.terms(cues);
+    const margin = terms ? evidence.weigh(terms) : candidate.margin - stranger;
+    trace?.({ ...candidate, ...pause, noiseDb: loudness.noiseDb(), nowS, apart, buried, stranger, mine, terms });
     const byLoud = candidate.byLoud ? { byLoud: true as const } : {};
-    if (!apart || buried || margin < -UNSURE_WIDTHS || isOwnSound(candidate)) return;
+    if (!apart || buried || margin < -UNSURE || mine) return;
     if (margin > 0) {
       out.push({
         kind: 'word',
@@ -160,6 +182,7 @@ export function createDecider(
         confidence: certainty(margin),
         ...byLoud,
       });
+      if (cues) evidence.heard(cues);
       takenFromS = startedAtS;
       takenUntilS = endedAtS;
     } else
@@ -168,14 +191,37 @@ export function createDecider(
         startedAtS,
         endedAtS,
         decidedAtS: nowS,
-        nearest: nearest(candidate.margins, octaves),
+        nearest: nearest(candidate.margins, margin - candidate.margin),
         ...byLoud,
       });
   }
 
-  function nearest(over: readonly number[], octaves: number | null): { word: string; confidence: number }[] {
+  /** Null: this ear takes no noise out, and what else there is was never weighed for it. */
+  function cuesOf(
+    { word, byLoud, peakAtS, startedAtS, endedAtS }: Candidate,
+    levelDb: number,
+    hasPitch: boolean,
+    stranger: number,
+  ): Cues | null {
+    if (!noise) return null;
+    const around = recent.filter(({ atS }) => Math.abs(atS - peakAtS) < AROUND_S);
+    const inQuiet = around.map((step) => step.inQuiet[word] as number);
+    const inLoud = around.flatMap((step) => step.inLoud?.[word] ?? []);
+    return {
+      inQuiet: Math.max(...inQuiet),
+      inLoud: inLoud.length > 0 ? Math.max(...inLoud) : null,
+      mean: mean((byLoud ? inLoud : inQuiet).map((score) => Math.max(score, LEAST_SCORE))),
+      aboveNoiseDb: noise.aboveNoiseDb(startedAtS, endedAtS),
+      aboveRoomDb: noise.aboveRoomDb(startedAtS, endedAtS),
+      hasPitch,
+      strangeness: stranger,
+      levelDb: own.share(startedAtS, endedAtS) > MOSTLY ? null : levelDb,
+    };
+  }
+
+  function nearest(over: readonly number[], besides: number): { word: string; confidence: number }[] {
     return model.words
-      .map(({ word }, w) => ({ word, confidence: certainty((over[w] as number) - strangeness(model.voice, word, octaves)) }))
+      .map(({ word }, w) => ({ word, confidence: certainty((over[w] as number) + besides) }))
       .sort((a, b) => b.confidence - a.confidence)
       .slice(0, 2);
   }
@@ -192,15 +238,21 @@ export function createDecider(
       const other = place(inLoud.scores, 'inLoud');
       const over = margins.inLoud[other] as number;
       const startedAtS = inLoud.startOf(other) - START_LAG_S;
-      if (over > margin && over >= -UNSURE_WIDTHS && noise.aboveRoomDb(startedAtS, nowS - END_LAG_S) < LOUD_ROOM_DB)
+      if (over > margin && over >= -likeWidths && noise.aboveRoomDb(startedAtS, nowS - END_LAG_S) < LOUD_ROOM_DB)
         return { word: other, margin: over, startedAtS, set: 'inLoud' };
     }
     return { word, margin, startedAtS: inQuiet.startOf(word) - START_LAG_S, set: 'inQuiet' };
   }
 
+  function remember(hasLoud: boolean, nowS: number): void {
+    recent = recent.filter(({ atS }) => atS > nowS - REMEMBERED_S);
+    recent.push({ atS: nowS, inQuiet: Array.from(margins.inQuiet), inLoud: hasLoud ? Array.from(margins.inLoud) : null });
+  }
+
   function consider(inQuiet: Scored, inLoud: Scored | null, nowS: number): void {
     const { word, margin, startedAtS, set } = bestOf(inQuiet, inLoud, nowS);
-    if (margin < -UNSURE_WIDTHS || (pending && pending.margin >= margin)) return;
+    if (noise) remember(inLoud !== null && model.words.some(({ loud }) => loud), nowS);
+    if (margin < -likeWidths || (pending && pending.margin >= margin)) return;
     const endedAtS = nowS - END_LAG_S;
     if (startedAtS < Math.max(takenFromS + SAME_ONSET_S, takenUntilS - OVERLAP_S)) return;
     if ((startedAtS + endedAtS) / 2 < takenUntilS + REFRACTORY_S) return;

@@ -3,9 +3,10 @@
  *
  *   npm run bench:ear -- [--speakers jackson,nicolas,theo] [--seeds 1,2,3] [--snr 15] [--beats -10] [--takes 5] [--digits 257 | rotate]
  *                        [--no-talk] [--ear fused|cepstra] [--cli all|first|none] [--minutes 4] [--trace FILE] [--grid]
- *                        [--keep FILE] [--merge FILE,FILE]
+ *                        [--keep FILE] [--candidates] [--merge FILE,FILE]
  *
  * --keep writes every session to a file as it ends, one a line, and passes over those that stand there: a bench that was cut off goes on.
+ * --candidates keeps with it what the ear thought about, for `npm run bench:evidence`.
  * --merge listens to nothing: it tells what the sessions in kept files gave together.
  * --seeds, --snr, --beats and --takes take lists; where any has more than one value a table has one line for each choice of the last three.
  * --grid stands for seeds 1 to 10, 20, 15, 10 and 5 dB and beats at -10 and 0 dB: 240 sessions, hours of work.
@@ -36,6 +37,7 @@ const { values: flags } = parseArgs({
     trace: { type: 'string' },
     grid: { type: 'boolean', default: false },
     keep: { type: 'string' },
+    candidates: { type: 'boolean', default: false },
     merge: { type: 'string' },
   },
 });
@@ -95,7 +97,7 @@ function compose(setting: Setting, out: string): void {
   execFileSync(process.execPath, [join(speech, 'compose.mjs'), ...words, ...how, ...size]);
 }
 
-function hearInProcess(folder: string): HeardSession {
+function hearInProcess(folder: string): HeardSession & { readonly candidates?: readonly unknown[] } {
   const taught = readTeaching(join(folder, 'words'), flags['no-talk'] ? undefined : join(folder, 'talk'));
   const track = readWav(join(folder, 'track.wav'));
   if (!taught.ok || !track.ok) throw new Error(`bench: ${folder} cannot be read`);
@@ -104,12 +106,13 @@ function hearInProcess(folder: string): HeardSession {
   const weights = loaded?.ok ? loaded.weights : undefined;
   const enrolled = teach(taught.teaching, weights);
   if (!enrolled.ok) throw new Error(`bench: ${folder}: ${JSON.stringify(enrolled.problems)}`);
-  const trace = flags.trace;
-  const keep =
-    trace === undefined
-      ? undefined
-      : (line: unknown) => appendFileSync(trace, `${JSON.stringify({ folder, ...(line as object) })}\n`);
-  return hearTrack(enrolled.model, track.recording, weights, keep);
+  const lines: object[] = [];
+  const heard = hearTrack(enrolled.model, track.recording, weights, (line) => lines.push(line as object));
+  if (flags.trace !== undefined)
+    for (const line of lines) appendFileSync(flags.trace, `${JSON.stringify({ folder, ...line })}\n`);
+  const words = enrolled.model.words.map(({ word }) => word);
+  const candidates = lines.map((line) => ({ ...line, word: words[(line as { word: number }).word] }));
+  return flags.candidates ? { ...heard, candidates } : heard;
 }
 
 function hearByCommand(folder: string): HeardSession {

@@ -1,3 +1,4 @@
+/** Weighing of what speaks for a word: each cue by itself, against values worked out by hand from the weights. */
 import { expect, test } from 'vitest';
 import { type Cues, createEvidence, type Evidence } from '../../src/hearing/evidence.ts';
 

@@ -88,6 +88,8 @@ interface Candidate {
   readonly byLoud: boolean;
 }
 
+type StandsOut = Pick<Cues, 'aboveNoiseDb' | 'aboveRoomDb'>;
+
 /** A word's scores at one step, in widths of doubt over its threshold; null: no templates of loud rooms. */
 interface Step {
   readonly atS: number;
@@ -124,6 +126,7 @@ export function createDecider(
   const surprise = model.words.map(() => 0);
   const evidence = createEvidence();
   const likeWidths = noise ? LIKE_WIDTHS : UNSURE;
+  const hasLoud = model.words.some(({ loud }) => loud);
   let recent: Step[] = [];
   let pending: Candidate | undefined;
   let takenFromS = Number.NEGATIVE_INFINITY;
@@ -150,10 +153,18 @@ export function createDecider(
   }
 
   /** A door that slammed seconds ago still counts in what the room is: what is very clear stands after it. */
-  function isBuried({ startedAtS, endedAtS, margin }: Candidate): boolean {
-    if (!noise) return false;
-    const isUnderRoom = margin <= CLEAR_WIDTHS && noise.aboveRoomDb(startedAtS, endedAtS) < UNDER_ROOM_DB;
-    return isUnderRoom || noise.aboveNoiseDb(startedAtS, endedAtS) < BURIED_DB;
+  function isBuried({ margin }: Candidate, { aboveNoiseDb, aboveRoomDb }: StandsOut): boolean {
+    return (margin <= CLEAR_WIDTHS && aboveRoomDb < UNDER_ROOM_DB) || aboveNoiseDb < BURIED_DB;
+  }
+
+  /** Null: this ear takes no noise out, so it is not known. */
+  function standsOut({ startedAtS, endedAtS }: Candidate): StandsOut | null {
+    return (
+      noise && {
+        aboveNoiseDb: noise.aboveNoiseDb(startedAtS, endedAtS),
+        aboveRoomDb: noise.aboveRoomDb(startedAtS, endedAtS),
+      }
+    );
   }
 
   function close(candidate: Candidate, nowS: number): void {
@@ -164,9 +175,11 @@ export function createDecider(
     const word = (model.words[candidate.word] as Model['words'][number]).word;
     const octaves = apart ? pitch.between(startedAtS, endedAtS) : null;
     const stranger = strangeness(model.voice, word, octaves);
-    const buried = isBuried(candidate);
-    const cues = cuesOf(candidate, pause.levelDb, octaves !== null, stranger);
+    const distance = standsOut(candidate);
+    const buried = distance !== null && isBuried(candidate, distance);
     const mine = isOwnSound(candidate);
+    // For an ear that takes no noise out what else there is was never weighed; of a piece of talk nobody asks.
+    const cues = distance && apart ? cuesOf(candidate, distance, pause.levelDb, octaves !== null, stranger) : null;
     const terms = cues && evidence.terms(cues);
     const margin = terms ? evidence.weigh(terms) : candidate.margin - stranger;
     trace?.({ ...candidate, ...pause, noiseDb: loudness.noiseDb(), nowS, apart, buried, stranger, mine, terms });
@@ -196,14 +209,13 @@ export function createDecider(
       });
   }
 
-  /** Null: this ear takes no noise out, and what else there is was never weighed for it. */
   function cuesOf(
     { word, byLoud, peakAtS, startedAtS, endedAtS }: Candidate,
+    distance: StandsOut,
     levelDb: number,
     hasPitch: boolean,
     stranger: number,
-  ): Cues | null {
-    if (!noise) return null;
+  ): Cues {
     const around = recent.filter(({ atS }) => Math.abs(atS - peakAtS) < AROUND_S);
     const inQuiet = around.map((step) => step.inQuiet[word] as number);
     const inLoud = around.flatMap((step) => step.inLoud?.[word] ?? []);
@@ -211,8 +223,7 @@ export function createDecider(
       inQuiet: Math.max(...inQuiet),
       inLoud: inLoud.length > 0 ? Math.max(...inLoud) : null,
       mean: mean((byLoud ? inLoud : inQuiet).map((score) => Math.max(score, LEAST_SCORE))),
-      aboveNoiseDb: noise.aboveNoiseDb(startedAtS, endedAtS),
-      aboveRoomDb: noise.aboveRoomDb(startedAtS, endedAtS),
+      ...distance,
       hasPitch,
       strangeness: stranger,
       levelDb: own.share(startedAtS, endedAtS) > MOSTLY ? null : levelDb,
@@ -244,14 +255,14 @@ export function createDecider(
     return { word, margin, startedAtS: inQuiet.startOf(word) - START_LAG_S, set: 'inQuiet' };
   }
 
-  function remember(hasLoud: boolean, nowS: number): void {
+  function remember(nowS: number): void {
     recent = recent.filter(({ atS }) => atS > nowS - REMEMBERED_S);
     recent.push({ atS: nowS, inQuiet: Array.from(margins.inQuiet), inLoud: hasLoud ? Array.from(margins.inLoud) : null });
   }
 
   function consider(inQuiet: Scored, inLoud: Scored | null, nowS: number): void {
     const { word, margin, startedAtS, set } = bestOf(inQuiet, inLoud, nowS);
-    if (noise) remember(inLoud !== null && model.words.some(({ loud }) => loud), nowS);
+    if (noise) remember(nowS);
     if (margin < -likeWidths || (pending && pending.margin >= margin)) return;
     const endedAtS = nowS - END_LAG_S;
     if (startedAtS < Math.max(takenFromS + SAME_ONSET_S, takenUntilS - OVERLAP_S)) return;

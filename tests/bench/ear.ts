@@ -21,6 +21,7 @@ import { loadWeights } from '../../src/command/ear-weights.ts';
 import { type HeardSession, hearTrack, teach } from '../../src/command/hear.ts';
 import { readTeaching } from '../../src/command/teaching-in.ts';
 import { readWav } from '../../src/command/wav-in.ts';
+import { near } from './near.ts';
 
 const { values: flags } = parseArgs({
   options: {
@@ -128,8 +129,6 @@ type Kinds = Record<string, number>;
 function falseAccepts(truth: Truth, heard: HeardSession): Kinds {
   const kinds: Kinds = {};
   const used = new Set<number>();
-  const near = (a: { startedAtS: number; endedAtS: number }, b: { startedAtS: number; endedAtS: number }): boolean =>
-    (a.startedAtS < b.endedAtS && b.startedAtS < a.endedAtS) || Math.abs(a.startedAtS - b.startedAtS) < 0.4;
   for (const h of [...heard.words].sort((a, b) => a.decidedAtS - b.decidedAtS)) {
     const own = truth.words.findIndex((w, k) => !used.has(k) && w.word === h.word && near(w, h));
     if (own >= 0) {

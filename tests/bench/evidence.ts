@@ -9,11 +9,8 @@
 import { readFileSync } from 'node:fs';
 import { TERMS, type Terms } from '../../src/hearing/evidence.ts';
 import { mean } from '../../src/hearing/mean.ts';
+import { near, type Span } from './near.ts';
 
-interface Span {
-  readonly startedAtS: number;
-  readonly endedAtS: number;
-}
 interface Candidate extends Span {
   readonly word: string;
   readonly margin: number;
@@ -40,9 +37,6 @@ const ROUNDS = 30;
 /** What is less like a word than this, widths of doubt, is not learnt from. */
 const LEAST_MARGIN = -1.5;
 const ODDS = [0, 0.75, 1.25, 1.75];
-
-const near = (a: Span, b: Span): boolean =>
-  (a.startedAtS < b.endedAtS && b.startedAtS < a.endedAtS) || Math.abs(a.startedAtS - b.startedAtS) < 0.4;
 
 function rowsOf({ setting, truth, heard }: Session): Row[] {
   if (!heard.candidates)

@@ -20,6 +20,7 @@ import { enrol, type Model, type Teaching } from '../../src/hearing/enrol.ts';
 import { compareModels, type Known, type Learned } from '../../src/hearing/learn.ts';
 import { createListener, type Hearing } from '../../src/hearing/listen.ts';
 import type { NetworkWeights } from '../../src/hearing/weights/shape.ts';
+import { near, type Span } from './near.ts';
 
 const { values: flags } = parseArgs({
   options: {
@@ -36,10 +37,6 @@ const { values: flags } = parseArgs({
 const speech = process.env.STILLBEAT_SPEECH ?? join(dirname(fileURLToPath(import.meta.url)), '../../../shared/speech');
 const TRIPLES = ['257', '083', '194', '368', '916', '402', '519', '624', '785'];
 
-interface Span {
-  readonly startedAtS: number;
-  readonly endedAtS: number;
-}
 interface Truth {
   readonly lengthS: number;
   readonly words: readonly (Span & { readonly word: string })[];
@@ -96,8 +93,6 @@ function hear(folder: string, model: Model, weights: NetworkWeights | undefined)
   return [...heard, ...listener.flush()];
 }
 
-const near = (a: Span, b: Span): boolean =>
-  (a.startedAtS < b.endedAtS && b.startedAtS < a.endedAtS) || Math.abs(a.startedAtS - b.startedAtS) < 0.4;
 const truthOf = (folder: string): Truth => JSON.parse(readFileSync(join(folder, 'truth.json'), 'utf8')) as Truth;
 const wordAt = (truth: Truth, hearing: Span): string | null => truth.words.find((word) => near(word, hearing))?.word ?? null;
 

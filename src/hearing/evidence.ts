@@ -43,8 +43,8 @@ export interface Evidence {
 }
 
 /**
- * Fitted on what the ear thought about in composed sessions of three speakers (`npm run bench:evidence`; logistic regression with a ridge; tests/bench/ear.md,
- * *What else speaks for a word*, gives what each speaker gets from a fit to the other two).
+ * Fitted on what the ear thought about in composed sessions of three speakers: logistic regression with a ridge. tests/bench/ear.md, *What else speaks for a
+ * word*, tells on which, and what each speaker gets from a fit to the other two; `npm run bench:evidence` fits anew by the same method.
  */
 const CONSTANT = 3.464;
 const WEIGHTS: Terms = {

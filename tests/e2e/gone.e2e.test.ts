@@ -25,7 +25,7 @@ async function hosted() {
 
 test('a part that is gone costs nothing: the data is saved, the report is copied, the newest version comes by one tap', async () => {
   const host = await hosted();
-  const browser = await launchChromium();
+  const browser = await launchChromium({ shell: true });
   const context = await browser.newContext({
     acceptDownloads: true,
     permissions: ['microphone', 'clipboard-read', 'clipboard-write'],

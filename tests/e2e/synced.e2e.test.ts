@@ -34,7 +34,7 @@ beforeAll(async () => {
       if (found && said.includes('same network')) resolve(found[0]);
     });
   });
-  browser = await launchChromium();
+  browser = await launchChromium({ shell: true });
 }, 60_000);
 
 afterAll(async () => {

@@ -25,7 +25,7 @@ export function whatToDo(): string {
   return [
     named ? `CHROMIUM_PATH names no program that can be run: ${named}` : 'No Chromium was found, and none could be installed.',
     'Do one of these, then run the tests again:',
-    '  - Debian or Ubuntu:  sudo apt-get update && sudo apt-get install -y chromium-headless-shell (or chromium)',
+    '  - Debian or Ubuntu:  sudo apt-get update && sudo apt-get install -y chromium chromium-headless-shell',
     '  - elsewhere:         npx playwright install chromium',
     '  - already have one:  CHROMIUM_PATH=/path/to/chromium npm test',
   ].join('\n');
@@ -41,14 +41,22 @@ function runs(path: string | undefined): path is string {
   }
 }
 
-/** Debian's: the same engine without windows, which opens the app in two thirds of the time, and the whole one. */
-const DEBIANS = ['chromium-headless-shell', 'chromium'];
+const WHOLE = '/usr/bin/chromium';
+
+/** Debian's same engine without windows: it opens the app in two thirds of the time, and has no recogniser and no lock on its profile. */
+const SHELL = '/usr/bin/chromium-headless-shell';
+
+/** How the browser is started: `microphoneWav` plays once as if spoken into the microphone; `shell` is faster where Debian's is there. */
+export interface Launch {
+  readonly microphoneWav?: string;
+  readonly shell?: boolean;
+}
 
 /** The browser to use: the one named in CHROMIUM_PATH, Debian's, or Playwright's own. */
-export function findChromium(): string | undefined {
+export function findChromium({ shell = false }: Launch = {}): string | undefined {
   const named = process.env.CHROMIUM_PATH;
   if (named) return runs(named) ? named : undefined;
-  return [...DEBIANS.map((name) => `/usr/bin/${name}`), chromium.executablePath()].find(runs);
+  return [...(shell ? [SHELL] : []), WHOLE, chromium.executablePath()].find(runs);
 }
 
 function mayInstall(): boolean {
@@ -60,29 +68,29 @@ function apt(...words: string[]): boolean {
   return spawnSync('apt-get', words, { env, stdio: ['ignore', 'ignore', 'inherit'] }).status === 0;
 }
 
-/** Finds a browser, or installs Debian's when run as root there; undefined when neither works. */
+/** Finds a browser, or installs Debian's when run as root there; undefined when neither works. The shell saves time alone: without it, it goes. */
 export function findOrInstallChromium(): string | undefined {
   const found = findChromium();
   if (found || !mayInstall()) return found;
   console.log('No Chromium yet: installing it with apt-get (a minute or two) ...');
-  const install = () => DEBIANS.some((name) => apt('install', '-y', name));
+  const install = () => apt('install', '-y', 'chromium', 'chromium-headless-shell') || apt('install', '-y', 'chromium');
   return install() || (apt('update') && install()) ? findChromium() : undefined;
 }
 
-/** What Playwright needs to start the browser; `microphoneWav` plays once as if spoken into the microphone. */
-export function launchOptions(microphoneWav?: string): { executablePath?: string; args: string[] } {
-  const executablePath = findChromium();
+/** What Playwright needs to start the browser. */
+export function launchOptions(how: Launch = {}): { executablePath?: string; args: string[] } {
+  const executablePath = findChromium(how);
   const microphone = [
     '--use-fake-ui-for-media-stream',
     '--use-fake-device-for-media-stream',
-    ...(microphoneWav ? [`--use-file-for-fake-audio-capture=${microphoneWav}%noloop`] : []),
+    ...(how.microphoneWav ? [`--use-file-for-fake-audio-capture=${how.microphoneWav}%noloop`] : []),
   ];
   return { ...(executablePath && { executablePath }), args: [...FLAGS, ...SOUND_FLAGS, ...microphone] };
 }
 
-/** Starts a headless browser, with a recording as its microphone when one is given. */
-export async function launchChromium(how: { microphoneWav?: string } = {}): Promise<Browser> {
-  const options = launchOptions(how.microphoneWav);
+/** Starts a headless browser. Throws, with what to do, where there is none. */
+export async function launchChromium(how: Launch = {}): Promise<Browser> {
+  const options = launchOptions(how);
   if (!options.executablePath) throw new Error(whatToDo());
   return chromium.launch(options);
 }

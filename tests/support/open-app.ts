@@ -47,7 +47,7 @@ export async function openApp(wish: Wish = {}): Promise<OpenedApp> {
   const appUrl = inject('appUrl');
   const { origin } = new URL(appUrl);
   const complaints: string[] = [];
-  const browser = await launchChromium(wish.microphoneWav ? { microphoneWav: wish.microphoneWav } : {});
+  const browser = await launchChromium({ shell: true, ...(wish.microphoneWav && { microphoneWav: wish.microphoneWav }) });
   const context = await browser.newContext({
     viewport: wish.viewport ?? { width: 390, height: 844 },
     colorScheme: wish.colorScheme ?? 'light',

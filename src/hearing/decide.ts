@@ -183,7 +183,7 @@ export function createDecider(
     const terms = cues && evidence.terms(cues);
     const margin = terms ? evidence.weigh(terms) : candidate.margin - stranger;
     trace?.({ ...candidate, ...pause, noiseDb: loudness.noiseDb(), nowS, apart, buried, stranger, mine, terms });
-    const byLoud = candidate.byLoud ? { byLoud: true as const } : {};
+    const byLoud = candidate.byLoud && !(cues && cues.inQuiet > 0) ? { byLoud: true as const } : {};
     if (!apart || buried || margin < -UNSURE || mine) return;
     if (margin > 0) {
       out.push({

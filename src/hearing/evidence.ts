@@ -57,6 +57,26 @@ const WEIGHTS: Terms = {
   strangeness: -1.42,
   unlike: -0.113,
 };
+const clamp = (x: number, least: number, most: number): number => Math.min(most, Math.max(least, x));
+
+type Scores = Pick<Cues, 'inQuiet' | 'inLoud' | 'mean'>;
+type ScoreTerm = 'lesser' | 'inQuiet' | 'mean';
+const SCORE_TERMS: readonly ScoreTerm[] = ['lesser', 'inQuiet', 'mean'];
+
+function scoreTerms({ inQuiet, inLoud, mean }: Scores): Pick<Terms, ScoreTerm> {
+  return {
+    lesser: clamp(Math.min(inQuiet, inLoud ?? inQuiet), -6, 6),
+    inQuiet: clamp(inQuiet, -4, 6),
+    mean: clamp(mean, -6, 6),
+  };
+}
+
+/** What the scores alone add to what is weighed. */
+export function weighScores(scores: Scores): number {
+  const terms = scoreTerms(scores);
+  return SCORE_TERMS.reduce((sum, term) => sum + WEIGHTS[term] * terms[term], 0);
+}
+
 export const TERMS = Object.keys(WEIGHTS) as readonly (keyof Terms)[];
 const CLEAR_DB = 14;
 const NOISY_DB = 4;
@@ -78,7 +98,6 @@ const FEWEST = 3;
  */
 const STRICT = { inLoud: 0.75, inQuiet: 1.75, loudDb: 9, quietDb: 15 };
 
-const clamp = (x: number, least: number, most: number): number => Math.min(most, Math.max(least, x));
 const known = (db: number): number => (Number.isFinite(db) ? clamp(db, LEAST_DB, MOST_DB) : UNKNOWN_DB);
 
 const middle = (last: readonly number[]): number | null => (last.length < FEWEST ? null : median(last));
@@ -104,9 +123,7 @@ export function createEvidence(): Evidence {
       const room = known(aboveRoomDb);
       const usualDb = middle(levels);
       return {
-        lesser: clamp(Math.min(inQuiet, inLoud ?? inQuiet), -6, 6),
-        inQuiet: clamp(inQuiet, -4, 6),
-        mean: clamp(mean, -6, 6),
+        ...scoreTerms({ inQuiet, inLoud, mean }),
         pitchless: hasPitch ? 0 : Math.max(0, CLEAR_DB - room),
         clear: Math.max(0, known(aboveNoiseDb) - NOISY_DB),
         room,

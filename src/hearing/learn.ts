@@ -1,10 +1,12 @@
 /** Learns from corrections: what was heard becomes a take or ordinary talk, and a model is held against the stretches that were heard. */
 import type { Stretch } from '../core/stretch.ts';
 import { createBank } from './bank.ts';
+import { weighScores } from './evidence.ts';
 import { normalise } from './feature.ts';
 import { createMatcher } from './match.ts';
+import { mean } from './mean.ts';
 import type { Model } from './model.ts';
-import { unpack } from './stretch.ts';
+import { LOUD, unpack } from './stretch.ts';
 
 /** A heard stretch that a correction made a take of. */
 export interface Learned {
@@ -32,57 +34,65 @@ export function newestOf<L extends Pick<Learned, 'word'>>(learned: readonly L[])
     .toReversed();
 }
 
-/** What a model makes of a stretch: a word, nearly one, or nothing. */
-export type Verdict =
-  | { readonly kind: 'word'; readonly word: string }
-  | { readonly kind: 'unsure' }
-  | { readonly kind: 'nothing' };
-
-/** Within so many widths of doubt under the threshold a stretch is unsure, as in the live ear. */
-const UNSURE_WIDTHS = 1;
-
-/** Rows around the one on which it was decided in which another model may have its peak. */
+/** Rows around the one on which it was decided in which another model may have its peak; and rows about a peak that count with it, as in the live ear. */
 const PEAK_ROWS = 2;
+const AROUND_ROWS = 1;
 
-/** @param of an event whose own take must not count: what was learnt by heart proves nothing. */
-export type Judge = (stretch: Stretch, of: string | null) => Verdict;
+/** What a model's scores speak for each of its words in a stretch, in what the live ear weighs (log odds); null: it can make nothing of it. */
+export type Judge = (stretch: Stretch, of: string | null) => ReadonlyMap<string, number> | null;
 
-/**
- * Judges kept stretches as the live ear would in a quiet room, but for pauses and what is expected: those were judged when it was heard.
- * What was heard in a loud room alone comes out otherwise, and is left out of what is said of a change.
- */
+/** Which kind of ear heard it; of what loud rooms' templates alone told, the kind without that. */
+const kindOf = ({ features }: Stretch): string => features.replace(LOUD, '');
+
+/** By the scores alone: of what else the live ear knew (room, pitch, pause, what was expected) a stretch keeps nothing. The judge's `of` names an event whose own take must not count. */
 export function createJudge(model: Model): Judge {
   const dims = model.parts.reduce((sum, part) => sum + part.dims, 0);
   const bank = createBank(model.templates, dims, model.parts);
   const words = model.words.map(({ word }) => word);
   const vector = new Float32Array(dims);
+  const takesNoiseOut = model.features === 'cleaned';
 
-  function bestMargins(stretch: Stretch, of: string | null): readonly number[] {
-    const counted = model.templates.flatMap((template, i) =>
-      template.loud || (of !== null && template.learnedOf === of) ? [] : [i],
-    );
-    const matcher = createMatcher(words, model.templates, bank, counted);
-    const best = words.map(() => Number.NEGATIVE_INFINITY);
+  /** Per row near the peak and word: widths of doubt over the threshold. */
+  function marginsOf(stretch: Stretch, of: string | null): { inQuiet: number[][]; inLoud: number[][] } {
+    const members = model.templates.flatMap((template, i) => (of !== null && template.learnedOf === of ? [] : [i]));
+    const inQuiet = createMatcher(...([words, model.templates, bank, members.filter((i) => !model.templates[i]?.loud)] as const));
+    const inLoud = takesNoiseOut ? createMatcher(words, model.templates, bank, members) : null;
+    const rows: { inQuiet: number[][]; inLoud: number[][] } = { inQuiet: [], inLoud: [] };
     unpack(stretch).forEach((row, step) => {
       normalise(row, model.normaliser, model.parts, vector, 0);
       bank.compare(vector);
-      matcher.slide();
-      if (Math.abs(step - (stretch.to - 1)) > PEAK_ROWS) return;
-      matcher.score();
-      model.words.forEach(({ threshold, width }, w) => {
-        best[w] = Math.max(best[w] as number, ((matcher.scores[w] as number) - threshold) / width);
-      });
+      inQuiet.slide();
+      inLoud?.slide();
+      if (Math.abs(step - (stretch.to - 1)) > PEAK_ROWS + AROUND_ROWS) return;
+      inQuiet.score();
+      inLoud?.score();
+      rows.inQuiet.push(model.words.map((word, w) => ((inQuiet.scores[w] as number) - word.threshold) / word.width));
+      rows.inLoud.push(
+        model.words.map(({ loud }, w) =>
+          inLoud && loud ? ((inLoud.scores[w] as number) - loud.threshold) / loud.width : Number.NEGATIVE_INFINITY,
+        ),
+      );
     });
-    return best;
+    return rows;
+  }
+
+  function worth(inQuiet: readonly number[], inLoud: readonly number[], byLoud: boolean): number {
+    const scores = byLoud ? inLoud : inQuiet;
+    const peak = scores.indexOf(Math.max(...scores));
+    const around = (of: readonly number[]) => of.slice(Math.max(0, peak - AROUND_ROWS), peak + AROUND_ROWS + 1);
+    const best = Math.max(...around(inQuiet));
+    if (!takesNoiseOut) return best;
+    const loud = Math.max(...around(inLoud));
+    return weighScores({ inQuiet: best, inLoud: Number.isFinite(loud) ? loud : null, mean: mean(around(scores)) });
   }
 
   return (stretch, of) => {
-    if (stretch.features !== model.features || stretch.dims !== dims || words.length === 0) return { kind: 'nothing' };
-    const margins = bestMargins(stretch, of);
-    const best = margins.reduce((a, b, i) => (b > (margins[a] as number) ? i : a), 0);
-    const margin = margins[best] as number;
-    if (margin > 0) return { kind: 'word', word: words[best] as string };
-    return { kind: margin > -UNSURE_WIDTHS ? 'unsure' : 'nothing' };
+    if (kindOf(stretch) !== model.features || stretch.dims !== dims || words.length === 0) return null;
+    const { inQuiet, inLoud } = marginsOf(stretch, of);
+    if (inQuiet.length === 0) return null;
+    const byLoud = stretch.features.endsWith(LOUD) && model.words.every(({ loud }) => loud);
+    const column = (rows: readonly number[][], w: number) => rows.map((row) => row[w] as number);
+    return new Map(words.map((word, w) => [word, worth(column(inQuiet, w), column(inLoud, w), byLoud)]));
   };
 }
 
@@ -93,6 +103,8 @@ export interface Known {
   readonly stretch: Stretch;
   /** null: unsure. */
   readonly heard: string | null;
+  /** The live ear's, 0 to 1; of an unsure one its nearest word's. */
+  readonly confidence: number;
   /** null: no word. */
   readonly truth: string | null;
 }
@@ -102,7 +114,7 @@ export interface Change {
   /** Stretches that could be compared: of words, and of what was none. */
   readonly words: number;
   readonly others: number;
-  /** Judged anew alone, these come out otherwise than they were heard: nothing is said of them. */
+  /** Of an ear of another kind, or of a word that is no longer taught: nothing is said of them. */
   readonly leftOut: number;
   /** Words heard rightly then and not now; and the other way round. */
   readonly lost: number;
@@ -112,22 +124,24 @@ export interface Change {
   readonly falseAfter: number;
 }
 
-/** Every stretch is held out while it is judged: what was learnt by heart proves nothing. */
+/**
+ * The live ear's own decision is where each stretch starts; what the other model's scores speak for more or less is added to it. So with no change of model
+ * nothing changes. Every stretch is held out while it is judged: what was learnt by heart proves nothing.
+ */
 export function compareModels(then: Model, now: Model, known: readonly Known[]): Change {
   const [was, is] = [createJudge(then), createJudge(now)];
-  // Of what another kind of ear heard, neither can say anything.
-  const comparable = known.filter(({ stretch: { features } }) => features === then.features && features === now.features);
-  const judged = comparable.map(({ of, stretch, heard, truth }) => ({
-    ...{ heard, truth },
-    before: wordOf(was(stretch, of)),
-    after: wordOf(is(stretch, of)),
-  }));
-  const fair = judged.filter((one) => one.heard === one.before);
-  const count = (holds: (one: (typeof fair)[number]) => boolean) => fair.filter(holds).length;
+  const judged = known.flatMap((one) => {
+    const [before, after] = [was(one.stretch, one.of), is(one.stretch, one.of)];
+    const told = before && (one.heard ?? bestOf(before));
+    const worth = told ? before.get(told) : undefined;
+    if (!before || !after || !told || worth === undefined) return [];
+    return [{ truth: one.truth, before: one.heard, after: heardNow(one.confidence, told, before, after) }];
+  });
+  const count = (holds: (one: (typeof judged)[number]) => boolean) => judged.filter(holds).length;
   return {
     words: count(({ truth }) => truth !== null),
     others: count(({ truth }) => truth === null),
-    leftOut: known.length - fair.length,
+    leftOut: known.length - judged.length,
     lost: count((one) => one.truth !== null && one.before === one.truth && one.after !== one.truth),
     won: count((one) => one.truth !== null && one.before !== one.truth && one.after === one.truth),
     falseBefore: count((one) => one.before !== null && one.before !== one.truth),
@@ -135,4 +149,25 @@ export function compareModels(then: Model, now: Model, known: readonly Known[]):
   };
 }
 
-const wordOf = (verdict: Verdict): string | null => (verdict.kind === 'word' ? verdict.word : null);
+type Worths = ReadonlyMap<string, number>;
+
+function bestOf(worths: Worths): string | null {
+  return [...worths].reduce<readonly [string | null, number]>(
+    (a, b) => (b[1] > a[1] ? b : a),
+    [null, Number.NEGATIVE_INFINITY],
+  )[0];
+}
+
+/** @param told the word that was heard, or nearly. A word that did not win then wins now only by what it gained. */
+function heardNow(confidence: number, told: string, before: Worths, after: Worths): string | null {
+  const base = before.get(told) as number;
+  const besides = logOdds(confidence) - base;
+  const fair = new Map([...after].map(([word, worth]) => [word, worth - Math.max(0, (before.get(word) ?? base) - base)]));
+  const best = bestOf(fair);
+  const word = best !== null && (fair.get(best) as number) > (fair.get(told) ?? Number.NEGATIVE_INFINITY) ? best : told;
+  return (fair.get(word) ?? Number.NEGATIVE_INFINITY) + besides > 0 ? word : null;
+}
+
+/** A share that was rounded to a whole one says no more than that it was very sure. */
+const SUREST = 20;
+const logOdds = (share: number): number => Math.max(-SUREST, Math.min(SUREST, Math.log(share / (1 - share))));

@@ -2,7 +2,7 @@
 import { EAR_RATE_HZ } from '../core/ear-rate.ts';
 import type { Stretch } from '../core/stretch.ts';
 import type { Feature } from './feature.ts';
-import { pack } from './stretch.ts';
+import { LOUD, pack } from './stretch.ts';
 import { END_LAG_S, FEWEST_ROWS, START_LAG_S, stepTimeS } from './template.ts';
 
 /** What is kept of one hearing. */
@@ -65,7 +65,7 @@ export function createMemory(feature: Feature, withSound: boolean): Memory {
       const first = Math.max(0, steps - kept, begin - Math.round(LEAD_S / stepS));
       const rows = Array.from({ length: steps - first }, (_, i) => row(first + i));
       const stretch = pack({
-        features: byLoud ? `${feature.kind}, loud` : feature.kind,
+        features: byLoud ? `${feature.kind}${LOUD}` : feature.kind,
         rows,
         from: begin - first,
         to: end - first,

@@ -4,8 +4,11 @@ import type { FeatureKind } from './feature.ts';
 
 const LEVELS = 255;
 
+/** Ends the kind of ear where the templates of loud rooms alone told a word: it teaches nothing. */
+export const LOUD = ', loud';
+
 export interface Rows {
-  readonly features: FeatureKind | `${FeatureKind}, loud`;
+  readonly features: FeatureKind | `${FeatureKind}${typeof LOUD}`;
   /** As the feature gave them, before any normaliser: [step][dim]. */
   readonly rows: readonly Float32Array[];
   readonly from: number;

@@ -99,9 +99,9 @@ const wordOf = ({ is }: Hearing): string => is ?? TALK;
 
 /** What each stretch was, where anybody knows: as put right, else as heard. Of an unsure one that nobody judged nothing is known. */
 function knownOf({ session }: Reviewed, heard: ReadonlyMap<string, KeptHeard>): readonly Known[] {
-  return session.hearings.flatMap(({ id, was, is, judged }) => {
+  return session.hearings.flatMap(({ id, was, is, judged, confidence }) => {
     const stretch = heard.get(id)?.stretch;
     if (!stretch || was === null || (was === 'unsure' && !judged)) return [];
-    return [{ of: id, stretch, heard: was === 'unsure' ? null : was, truth: is }];
+    return [{ of: id, stretch, heard: was === 'unsure' ? null : was, confidence, truth: is }];
   });
 }

@@ -17,7 +17,7 @@ import { readTeaching } from '../../src/command/teaching-in.ts';
 import { readWav } from '../../src/command/wav-in.ts';
 import { expectedOf } from '../../src/core/expected.ts';
 import { enrol, type Model, type Teaching } from '../../src/hearing/enrol.ts';
-import { compareModels, type Known, type Learned } from '../../src/hearing/learn.ts';
+import { type Change, compareModels, type Known, type Learned } from '../../src/hearing/learn.ts';
 import { createListener, type Hearing } from '../../src/hearing/listen.ts';
 import type { NetworkWeights } from '../../src/hearing/weights/shape.ts';
 import { near, type Span } from './near.ts';
@@ -125,13 +125,14 @@ function plus(a: Figures, b: Figures): Figures {
 }
 
 /** What a handler who corrects everything would leave behind. */
-function correctionsOf(truth: Truth, heard: readonly Hearing[]): (Known & { readonly wasRight: boolean })[] {
+function correctionsOf(truth: Truth, heard: readonly Hearing[], session = ''): (Known & { readonly wasRight: boolean })[] {
   return heard.flatMap((hearing, i) => {
     if (!hearing.kept) return [];
     const is = wordAt(truth, hearing);
     const wasRight = hearing.kind === 'word' && hearing.word === is;
     const heardAs = hearing.kind === 'word' ? hearing.word : null;
-    return [{ of: String(i), stretch: hearing.kept.stretch, heard: heardAs, truth: is, wasRight }];
+    const confidence = hearing.kind === 'word' ? hearing.confidence : (hearing.nearest[0]?.confidence ?? 0);
+    return [{ of: `${session}${i}`, stretch: hearing.kept.stretch, heard: heardAs, confidence, truth: is, wasRight }];
   });
 }
 
@@ -144,6 +145,14 @@ function modelOf(teaching: Teaching, weights: NetworkWeights | undefined): Model
   return enrolled.model;
 }
 
+type Sums = { -readonly [key in keyof Change]: number };
+const UNCHANGED: Sums = { falseBefore: 0, falseAfter: 0, lost: 0, won: 0, words: 0, others: 0, leftOut: 0 };
+function add(to: Sums, change: Change): void {
+  for (const key of Object.keys(to) as (keyof Sums)[]) to[key] += change[key];
+}
+const say = (c: Sums): string =>
+  `false triggers ${c.falseBefore} → ${c.falseAfter}, words lost ${c.lost}, won ${c.won} (${c.words} words, ${c.others} others, ${c.leftOut} left out)`;
+
 const ROWS = ['as taught', 'wrong ones corrected', 'right ones confirmed too'] as const;
 
 function bench(): void {
@@ -155,7 +164,7 @@ function bench(): void {
   if (loaded && !loaded.ok) throw new Error(`learn: ${loaded.wrong}`);
   const weights = loaded?.ok ? loaded.weights : undefined;
   const sums: Figures[] = ROWS.map(() => NOUGHT);
-  const changes = { falseBefore: 0, falseAfter: 0, lost: 0, won: 0, words: 0, others: 0, leftOut: 0 };
+  const [changes, foretold] = [{ ...UNCHANGED }, { ...UNCHANGED }];
   const speakers = flags.speakers.split(',');
   for (const [s, speaker] of speakers.entries())
     for (const seed of flags.seeds.split(',').map(Number)) {
@@ -168,13 +177,15 @@ function bench(): void {
       const corrected = correctionsOf(truthOf(first), hear(first, before, weights));
       const wrongOnly = learnedFrom(corrected.filter(({ wasRight }) => !wasRight));
       const after = [wrongOnly, learnedFrom(corrected)].map((learned) => modelOf({ ...taught.teaching, learned }, weights));
-      const lines = [before, ...after].map((model, row) => {
-        const of = figures(truthOf(second), hear(second, model, weights));
+      const again = [before, ...after].map((model) => hear(second, model, weights));
+      const lines = again.map((heard, row) => {
+        const of = figures(truthOf(second), heard);
         sums[row] = plus(sums[row] as Figures, of);
         return `${of.found}/${of.words} found, ${of.wrong} wrong, ${of.unsure} unsure`;
       });
-      const change = compareModels(before, after[1] as Model, corrected);
-      for (const key of Object.keys(changes) as (keyof typeof changes)[]) changes[key] += change[key];
+      add(changes, compareModels(before, after[1] as Model, corrected));
+      const keptOfSecond = correctionsOf(truthOf(second), again[0] as readonly Hearing[], 'second:');
+      add(foretold, compareModels(before, after[1] as Model, keptOfSecond));
       console.log(`${speaker} ${seed} (words ${digits}, ${corrected.length} corrections): ${lines.join(' → ')}`);
     }
   console.log(`\nsecond session, ${flags.snr} dB, ${flags.takes} takes, ${flags.ear}:`);
@@ -185,9 +196,8 @@ function bench(): void {
       `| ${name} | ${(found / words).toFixed(3)} (${found} of ${words}) | ${(wrong / hours).toFixed(1)} (${wrong}) | ${(unsure / hours).toFixed(0)} |`,
     );
   });
-  console.log(
-    `first session, each stretch held out: false triggers ${changes.falseBefore} → ${changes.falseAfter}, words lost ${changes.lost}, won ${changes.won} (${changes.words} words, ${changes.others} others, ${changes.leftOut} left out)`,
-  );
+  console.log(`first session, each stretch held out: ${say(changes)}`);
+  console.log(`second session, foretold from what the ear as taught kept of it, to hold against the table: ${say(foretold)}`);
 }
 
 bench();

@@ -142,10 +142,10 @@ export const GERMAN_REVIEW = {
   '{n} corrections can teach the ear to hear you better.': 'Aus {n} Berichtigungen kann das Ohr lernen, dich besser zu hören.',
   'The ear learnt 1 thing from this session.': 'Das Ohr hat aus dieser Einheit 1 Beispiel gelernt.',
   'The ear learnt {n} things from this session.': 'Das Ohr hat aus dieser Einheit {n} Beispiele gelernt.',
-  '1 correction cannot teach it: by key or click, or heard more than a month ago.':
-    'Aus 1 Berichtigung kann es nicht lernen: mit Taste oder Klick, oder vor mehr als einem Monat gehört.',
-  '{n} corrections cannot teach it: by key or click, or heard more than a month ago.':
-    'Aus {n} Berichtigungen kann es nicht lernen: mit Taste oder Klick, oder vor mehr als einem Monat gehört.',
+  '1 correction cannot teach it: by key or click, in too much noise, or heard more than a month ago.':
+    'Aus 1 Berichtigung kann es nicht lernen: mit Taste oder Klick, in zu viel Lärm, oder vor mehr als einem Monat gehört.',
+  '{n} corrections cannot teach it: by key or click, in too much noise, or heard more than a month ago.':
+    'Aus {n} Berichtigungen kann es nicht lernen: mit Taste oder Klick, in zu viel Lärm, oder vor mehr als einem Monat gehört.',
   'Kept. What it changes cannot be told here; it counts from the next session on.':
     'Gemerkt. Was es ändert, lässt sich hier nicht sagen; es gilt ab der nächsten Einheit.',
   'Kept. On this session it makes no difference yet; it counts when the same comes again.':

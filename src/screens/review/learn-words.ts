@@ -29,8 +29,8 @@ function sayHas(n: number): string {
 function sayCannot(n: number): string {
   if (n === 0) return '';
   return n === 1
-    ? t('1 correction cannot teach it: by key or click, or heard more than a month ago.')
-    : t('{n} corrections cannot teach it: by key or click, or heard more than a month ago.', { n });
+    ? t('1 correction cannot teach it: by key or click, in too much noise, or heard more than a month ago.')
+    : t('{n} corrections cannot teach it: by key or click, in too much noise, or heard more than a month ago.', { n });
 }
 
 /** "2 false triggers fewer (3 before), no word lost." */

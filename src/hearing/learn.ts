@@ -44,7 +44,10 @@ export type Judge = (stretch: Stretch, of: string | null) => ReadonlyMap<string,
 /** Which kind of ear heard it; of what loud rooms' templates alone told, the kind without that. */
 const kindOf = ({ features }: Stretch): string => features.replace(LOUD, '');
 
-/** By the scores alone: of what else the live ear knew (room, pitch, pause, what was expected) a stretch keeps nothing. The judge's `of` names an event whose own take must not count. */
+/**
+ * By the scores alone: of what else the live ear knew (room, pitch, pause, what was expected) a stretch keeps nothing. The judge's `of` names an event whose
+ * own take must not count.
+ */
 export function createJudge(model: Model): Judge {
   const dims = model.parts.reduce((sum, part) => sum + part.dims, 0);
   const bank = createBank(model.templates, dims, model.parts);
@@ -55,7 +58,8 @@ export function createJudge(model: Model): Judge {
   /** Per row near the peak and word: widths of doubt over the threshold. */
   function marginsOf(stretch: Stretch, of: string | null): { inQuiet: number[][]; inLoud: number[][] } {
     const members = model.templates.flatMap((template, i) => (of !== null && template.learnedOf === of ? [] : [i]));
-    const inQuiet = createMatcher(...([words, model.templates, bank, members.filter((i) => !model.templates[i]?.loud)] as const));
+    const quiet = members.filter((i) => !model.templates[i]?.loud);
+    const inQuiet = createMatcher(words, model.templates, bank, quiet);
     const inLoud = takesNoiseOut ? createMatcher(words, model.templates, bank, members) : null;
     const rows: { inQuiet: number[][]; inLoud: number[][] } = { inQuiet: [], inLoud: [] };
     unpack(stretch).forEach((row, step) => {

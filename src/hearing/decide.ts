@@ -19,8 +19,8 @@ export type Hearing =
       readonly decidedAtS: number;
       /** 0 to 1. */
       readonly confidence: number;
-      /** Heard by the templates of loud rooms alone. */
-      readonly byLoud?: true;
+      /** The templates of quiet rooms did not tell it at all. */
+      readonly loudAlone?: true;
       /** Enough to learn from; only where the listener was asked to keep it. */
       readonly kept?: Kept;
     }
@@ -31,7 +31,7 @@ export type Hearing =
       readonly decidedAtS: number;
       /** The two nearest words, nearest first. */
       readonly nearest: readonly { readonly word: string; readonly confidence: number }[];
-      readonly byLoud?: true;
+      readonly loudAlone?: true;
       readonly kept?: Kept;
     };
 
@@ -84,7 +84,7 @@ interface Candidate {
   readonly endedAtS: number;
   /** How far each word is over its threshold, in widths of doubt. */
   readonly margins: readonly number[];
-  /** Only the templates of loud rooms told it. */
+  /** The templates of loud rooms were nearer, and count here. */
   readonly byLoud: boolean;
 }
 
@@ -183,7 +183,7 @@ export function createDecider(
     const terms = cues && evidence.terms(cues);
     const margin = terms ? evidence.weigh(terms) : candidate.margin - stranger;
     trace?.({ ...candidate, ...pause, noiseDb: loudness.noiseDb(), nowS, apart, buried, stranger, mine, terms });
-    const byLoud = candidate.byLoud && !(cues && cues.inQuiet > 0) ? { byLoud: true as const } : {};
+    const loudAlone = candidate.byLoud && !(cues && cues.inQuiet > 0) ? { loudAlone: true as const } : {};
     if (!apart || buried || margin < -UNSURE || mine) return;
     if (margin > 0) {
       out.push({
@@ -193,7 +193,7 @@ export function createDecider(
         endedAtS,
         decidedAtS: nowS,
         confidence: certainty(margin),
-        ...byLoud,
+        ...loudAlone,
       });
       if (cues) evidence.heard(cues);
       takenFromS = startedAtS;
@@ -205,7 +205,7 @@ export function createDecider(
         endedAtS,
         decidedAtS: nowS,
         nearest: nearest(candidate.margins, margin - candidate.margin),
-        ...byLoud,
+        ...loudAlone,
       });
   }
 

@@ -44,6 +44,17 @@ export type Judge = (stretch: Stretch, of: string | null) => ReadonlyMap<string,
 /** Which kind of ear heard it; of what loud rooms' templates alone told, the kind without that. */
 const kindOf = ({ features }: Stretch): string => features.replace(LOUD, '');
 
+/** What a word scores at a step: widths of doubt over its threshold, by the templates of quiet rooms and by all; null: there are none of loud rooms. */
+interface Near {
+  readonly word: string;
+  /** Steps after the one on which it was decided. */
+  readonly fromPeak: number;
+  readonly inQuiet: number;
+  readonly inLoud: number | null;
+}
+
+const isPeak = ({ fromPeak }: Near): boolean => Math.abs(fromPeak) <= PEAK_ROWS;
+
 /**
  * By the scores alone: of what else the live ear knew (room, pitch, pause, what was expected) a stretch keeps nothing. The judge's `of` names an event whose
  * own take must not count.
@@ -55,48 +66,44 @@ export function createJudge(model: Model): Judge {
   const vector = new Float32Array(dims);
   const takesNoiseOut = model.features === 'cleaned';
 
-  /** Per row near the peak and word: widths of doubt over the threshold. */
-  function marginsOf(stretch: Stretch, of: string | null): { inQuiet: number[][]; inLoud: number[][] } {
+  /** Of each step near the peak, and there of each word: widths of doubt over the threshold. */
+  function scoresOf(stretch: Stretch, of: string | null): readonly Near[] {
     const members = model.templates.flatMap((template, i) => (of !== null && template.learnedOf === of ? [] : [i]));
     const quiet = members.filter((i) => !model.templates[i]?.loud);
     const inQuiet = createMatcher(words, model.templates, bank, quiet);
     const inLoud = takesNoiseOut ? createMatcher(words, model.templates, bank, members) : null;
-    const rows: { inQuiet: number[][]; inLoud: number[][] } = { inQuiet: [], inLoud: [] };
-    unpack(stretch).forEach((row, step) => {
+    return unpack(stretch).flatMap((row, step) => {
       normalise(row, model.normaliser, model.parts, vector, 0);
       bank.compare(vector);
       inQuiet.slide();
       inLoud?.slide();
-      if (Math.abs(step - (stretch.to - 1)) > PEAK_ROWS + AROUND_ROWS) return;
+      const fromPeak = step - (stretch.to - 1);
+      if (Math.abs(fromPeak) > PEAK_ROWS + AROUND_ROWS) return [];
       inQuiet.score();
       inLoud?.score();
-      rows.inQuiet.push(model.words.map((word, w) => ((inQuiet.scores[w] as number) - word.threshold) / word.width));
-      rows.inLoud.push(
-        model.words.map(({ loud }, w) =>
-          inLoud && loud ? ((inLoud.scores[w] as number) - loud.threshold) / loud.width : Number.NEGATIVE_INFINITY,
-        ),
-      );
+      return model.words.map((word, w) => ({
+        ...{ word: word.word, fromPeak, inQuiet: ((inQuiet.scores[w] as number) - word.threshold) / word.width },
+        inLoud: inLoud && word.loud ? ((inLoud.scores[w] as number) - word.loud.threshold) / word.loud.width : null,
+      }));
     });
-    return rows;
   }
 
-  function worth(inQuiet: readonly number[], inLoud: readonly number[], byLoud: boolean): number {
-    const scores = byLoud ? inLoud : inQuiet;
-    const peak = scores.indexOf(Math.max(...scores));
-    const around = (of: readonly number[]) => of.slice(Math.max(0, peak - AROUND_ROWS), peak + AROUND_ROWS + 1);
-    const best = Math.max(...around(inQuiet));
-    if (!takesNoiseOut) return best;
-    const loud = Math.max(...around(inLoud));
-    return weighScores({ inQuiet: best, inLoud: Number.isFinite(loud) ? loud : null, mean: mean(around(scores)) });
+  function worth(near: readonly Near[], byLoud: boolean): number {
+    const told = ({ inQuiet, inLoud }: Near): number => (byLoud ? (inLoud ?? inQuiet) : inQuiet);
+    const peak = near.filter(({ fromPeak }) => Math.abs(fromPeak) <= PEAK_ROWS).reduce((a, b) => (told(b) > told(a) ? b : a));
+    const around = near.filter(({ fromPeak }) => Math.abs(fromPeak - peak.fromPeak) <= AROUND_ROWS);
+    const inQuiet = Math.max(...around.map((step) => step.inQuiet));
+    if (!takesNoiseOut) return inQuiet;
+    const inLoud = around.flatMap((step) => step.inLoud ?? []);
+    return weighScores({ inQuiet, inLoud: inLoud.length > 0 ? Math.max(...inLoud) : null, mean: mean(around.map(told)) });
   }
 
   return (stretch, of) => {
     if (kindOf(stretch) !== model.features || stretch.dims !== dims || words.length === 0) return null;
-    const { inQuiet, inLoud } = marginsOf(stretch, of);
-    if (inQuiet.length === 0) return null;
-    const byLoud = stretch.features.endsWith(LOUD) && model.words.every(({ loud }) => loud);
-    const column = (rows: readonly number[][], w: number) => rows.map((row) => row[w] as number);
-    return new Map(words.map((word, w) => [word, worth(column(inQuiet, w), column(inLoud, w), byLoud)]));
+    const near = scoresOf(stretch, of);
+    if (!near.some(isPeak)) return null;
+    const byLoud = stretch.features.endsWith(LOUD);
+    return new Map(words.map((word) => [word, worth(near.filter((each) => each.word === word), byLoud)]));
   };
 }
 
@@ -107,7 +114,9 @@ export interface Known {
   readonly stretch: Stretch;
   /** null: unsure. */
   readonly heard: string | null;
-  /** The live ear's, 0 to 1; of an unsure one its nearest word's. */
+  /** The word that was heard, or, unsure, the nearest one. */
+  readonly nearest: string;
+  /** The live ear's of that word, 0 to 1. */
   readonly confidence: number;
   /** null: no word. */
   readonly truth: string | null;
@@ -136,10 +145,8 @@ export function compareModels(then: Model, now: Model, known: readonly Known[]):
   const [was, is] = [createJudge(then), createJudge(now)];
   const judged = known.flatMap((one) => {
     const [before, after] = [was(one.stretch, one.of), is(one.stretch, one.of)];
-    const told = before && (one.heard ?? bestOf(before));
-    const worth = told ? before.get(told) : undefined;
-    if (!before || !after || !told || worth === undefined) return [];
-    return [{ truth: one.truth, before: one.heard, after: heardNow(one.confidence, told, before, after) }];
+    if (!before?.has(one.nearest) || !after) return [];
+    return [{ truth: one.truth, before: one.heard, after: heardNow(one, before, after) }];
   });
   const count = (holds: (one: (typeof judged)[number]) => boolean) => judged.filter(holds).length;
   return {
@@ -155,21 +162,20 @@ export function compareModels(then: Model, now: Model, known: readonly Known[]):
 
 type Worths = ReadonlyMap<string, number>;
 
-function bestOf(worths: Worths): string | null {
-  return [...worths].reduce<readonly [string | null, number]>(
-    (a, b) => (b[1] > a[1] ? b : a),
-    [null, Number.NEGATIVE_INFINITY],
-  )[0];
-}
-
-/** @param told the word that was heard, or nearly. A word that did not win then wins now only by what it gained. */
-function heardNow(confidence: number, told: string, before: Worths, after: Worths): string | null {
+/** A word that spoke for itself more than the one that was told, and did not win, starts level with it: it wins by what it gains. */
+function heardNow({ nearest: told, confidence }: Known, before: Worths, after: Worths): string | null {
   const base = before.get(told) as number;
   const besides = logOdds(confidence) - base;
-  const fair = new Map([...after].map(([word, worth]) => [word, worth - Math.max(0, (before.get(word) ?? base) - base)]));
-  const best = bestOf(fair);
-  const word = best !== null && (fair.get(best) as number) > (fair.get(told) ?? Number.NEGATIVE_INFINITY) ? best : told;
-  return (fair.get(word) ?? Number.NEGATIVE_INFINITY) + besides > 0 ? word : null;
+  const level = (word: string, worth: number): number => {
+    const then = before.get(word) ?? base;
+    return then > base ? base + (worth - then) : worth;
+  };
+  const start: readonly [string | null, number] = [told, after.get(told) ?? Number.NEGATIVE_INFINITY];
+  const [word, worth] = [...after].reduce((best, [other, its]) => {
+    const fair = level(other, its);
+    return fair > best[1] ? ([other, fair] as const) : best;
+  }, start);
+  return worth + besides > 0 ? word : null;
 }
 
 /** A share that was rounded to a whole one says no more than that it was very sure. */

@@ -149,7 +149,7 @@ export function createListener(model: Model, options: ListenOptions): Listener {
   function withMemory(h: Hearing): Hearing {
     const nearest = h.kind === 'word' ? h.word : h.nearest[0]?.word;
     if (!memory || model.clicks.some(({ word }) => word === nearest)) return h;
-    const kept = memory.cut(h.startedAtS, h.endedAtS, h.byLoud ?? false);
+    const kept = memory.cut(h.startedAtS, h.endedAtS, h.loudAlone ?? false);
     return kept ? { ...h, kept } : h;
   }
 

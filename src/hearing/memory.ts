@@ -20,7 +20,7 @@ export interface Memory {
    * The stretch between two moments of the 16 kHz stream; null: it is no longer remembered. What only the templates of loud rooms told is kept as of
    * another kind: as a take it would be one of a quiet room.
    */
-  cut(startedAtS: number, endedAtS: number, byLoud: boolean): Kept | null;
+  cut(startedAtS: number, endedAtS: number, loudAlone: boolean): Kept | null;
 }
 
 /** Longest that is remembered, s: the longest word, what decides on it, and what lies before it. */
@@ -58,14 +58,14 @@ export function createMemory(feature: Feature, withSound: boolean): Memory {
       if (!withSound) return;
       for (const x of block) sound[samples++ % sound.length] = Math.max(-32_768, Math.min(32_767, Math.round(32_768 * x)));
     },
-    cut(startedAtS, endedAtS, byLoud) {
+    cut(startedAtS, endedAtS, loudAlone) {
       const begin = Math.max(0, Math.ceil(stepAt(startedAtS + START_LAG_S) - HAIR));
       const end = Math.min(steps, Math.floor(stepAt(endedAtS + END_LAG_S) + HAIR) + 1);
       if (begin < steps - kept || end - begin < FEWEST_ROWS) return null;
       const first = Math.max(0, steps - kept, begin - Math.round(LEAD_S / stepS));
       const rows = Array.from({ length: steps - first }, (_, i) => row(first + i));
       const stretch = pack({
-        features: byLoud ? `${feature.kind}${LOUD}` : feature.kind,
+        features: loudAlone ? `${feature.kind}${LOUD}` : feature.kind,
         rows,
         from: begin - first,
         to: end - first,

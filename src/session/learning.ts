@@ -99,9 +99,10 @@ const wordOf = ({ is }: Hearing): string => is ?? TALK;
 
 /** What each stretch was, where anybody knows: as put right, else as heard. Of an unsure one that nobody judged nothing is known. */
 function knownOf({ session }: Reviewed, heard: ReadonlyMap<string, KeptHeard>): readonly Known[] {
-  return session.hearings.flatMap(({ id, was, is, judged, confidence }) => {
+  return session.hearings.flatMap(({ id, was, is, judged, confidence, nearest: near }) => {
     const stretch = heard.get(id)?.stretch;
-    if (!stretch || was === null || (was === 'unsure' && !judged)) return [];
-    return [{ of: id, stretch, heard: was === 'unsure' ? null : was, confidence, truth: is }];
+    const nearest = was === 'unsure' ? near[0]?.word : was;
+    if (!stretch || !nearest || (was === 'unsure' && !judged)) return [];
+    return [{ of: id, stretch, heard: was === 'unsure' ? null : was, nearest, confidence, truth: is }];
   });
 }

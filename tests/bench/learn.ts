@@ -131,8 +131,9 @@ function correctionsOf(truth: Truth, heard: readonly Hearing[], session = ''): (
     const is = wordAt(truth, hearing);
     const wasRight = hearing.kind === 'word' && hearing.word === is;
     const heardAs = hearing.kind === 'word' ? hearing.word : null;
-    const confidence = hearing.kind === 'word' ? hearing.confidence : (hearing.nearest[0]?.confidence ?? 0);
-    return [{ of: `${session}${i}`, stretch: hearing.kept.stretch, heard: heardAs, confidence, truth: is, wasRight }];
+    const { word: nearest, confidence } = hearing.kind === 'word' ? hearing : (hearing.nearest[0] ?? { word: '', confidence: 0 });
+    const kept = { of: `${session}${i}`, stretch: hearing.kept.stretch };
+    return [{ ...kept, heard: heardAs, nearest, confidence, truth: is, wasRight }];
   });
 }
 

@@ -103,7 +103,15 @@ export function createJudge(model: Model): Judge {
     const near = scoresOf(stretch, of);
     if (!near.some(isPeak)) return null;
     const byLoud = stretch.features.endsWith(LOUD);
-    return new Map(words.map((word) => [word, worth(near.filter((each) => each.word === word), byLoud)]));
+    return new Map(
+      words.map((word) => [
+        word,
+        worth(
+          near.filter((each) => each.word === word),
+          byLoud,
+        ),
+      ]),
+    );
   };
 }
 

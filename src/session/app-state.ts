@@ -82,10 +82,10 @@ export type { Refused, Unlike } from '../core/sync/exchange.ts';
 export type { Ear } from '../ears/ear-state.ts';
 export type { Enrolled } from '../ears/enrolled.ts';
 export type { CaughtTake, EarLevel } from '../ears/messages.ts';
-
 export type { StoreProblem } from '../store/problem.ts';
 export type { SessionHead } from '../store/session-heads.ts';
 export type { RecordingHeard } from './observing.ts';
 export type { StorageStatus } from './storage.ts';
 export type { DogShown } from './sync-shown.ts';
 export type { Syncing, SyncRefusal } from './syncing.ts';
+export type { UnlikeTake } from './teaching.ts';

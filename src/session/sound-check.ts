@@ -27,7 +27,8 @@ export async function tryOut(rooms: Rooms): Promise<void> {
   rooms.platformEar.close();
   await rooms.room.unlock();
   const enrolled = (await rooms.teaching.current())?.enrolled;
-  if (!enrolled?.ok) return;
+  // It takes seconds on a phone: a word that is being taught since then goes on.
+  if (!enrolled?.ok || rooms.use.getState().teaching.kind === 'catching') return;
   rooms.use.setState({ tried: [] });
   rooms.ear.listen(enrolled.model, false);
   if (!hears(rooms.ear.ear())) await rooms.ear.open();

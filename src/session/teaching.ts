@@ -1,6 +1,7 @@
 /** The sound check: catches takes of each word and of the handler's talk, keeps them, and says what the ear will make of them. */
 import type { TaughtSound } from '../core/event.ts';
 import { type Library, takesOf } from '../core/library.ts';
+import { median } from '../core/statistics/median.ts';
 import type { Seconds } from '../core/units.ts';
 import { TALK, WORDS } from '../core/word.ts';
 import type { Enrolled } from '../ears/enrolled.ts';
@@ -8,11 +9,21 @@ import type { CaughtTake } from '../ears/messages.ts';
 import type { OwnWords } from '../ears/own-words.ts';
 import type { LibraryKeeper } from './library.ts';
 
+/** A take that may be something else than the word: told while it can still be forgotten with one tap. */
+export type UnlikeTake = 'long' | 'longer' | 'shorter';
+
 /** What the sound check is doing. */
 export type TeachingState =
   | { readonly kind: 'idle' }
   /** Waiting for one more take of `word`; `said` is what the handler calls it. */
-  | { readonly kind: 'catching'; readonly word: string; readonly said: string; readonly last: CaughtTake | null }
+  | {
+      readonly kind: 'catching';
+      readonly word: string;
+      readonly said: string;
+      readonly last: CaughtTake | null;
+      /** How the last one lies to those kept since this began; null: as they are, or too few to tell. */
+      readonly unlike: UnlikeTake | null;
+    }
   | { readonly kind: 'working' };
 
 /** What the model of this handler's words promises; null: nothing taught yet. */
@@ -46,8 +57,9 @@ export function createTeaching({ ear, keeper, handler, show }: TeachingParts): T
   let state: TeachingState = { kind: 'idle' };
   let taught: Taught = null;
   let taughtFrom = '';
+  let lengthsS: readonly Seconds[] = [];
   let building: { readonly from: string; readonly done: Promise<Taught> } | null = null;
-  const tell = (next = state) => {
+  const tell = (next: TeachingState = state) => {
     state = next;
     show(state, taught, building !== null);
   };
@@ -67,7 +79,8 @@ export function createTeaching({ ear, keeper, handler, show }: TeachingParts): T
     tell();
     const over = () => {
       if (building === mine) building = null;
-      tell();
+      // Meanwhile another word may have been begun, or a take have gone: that goes on.
+      tell(building === null && state.kind === 'working' ? { kind: 'idle' } : state);
     };
     void mine.done.then(over, over);
     return mine.done;
@@ -80,20 +93,24 @@ export function createTeaching({ ear, keeper, handler, show }: TeachingParts): T
   return {
     catchTakes: (word, said) => {
       ear.teach(LONGEST_TAKE_S);
-      tell({ kind: 'catching', word, said, last: null });
+      lengthsS = [];
+      tell({ kind: 'catching', word, said, last: null, unlike: null });
     },
     caught: async (take) => {
       if (state.kind !== 'catching') return;
       const { word, said } = state;
-      tell({ ...state, last: take });
-      if (isKept(word, take)) await keep(word, said, take.caught);
+      const kept = isKept(word, take);
+      const { speechLengthS } = take.report;
+      tell({ ...state, last: take, unlike: kept && word !== TALK ? unlikeIn(speechLengthS, lengthsS) : null });
+      if (!kept) return;
+      lengthsS = [...lengthsS, speechLengthS];
+      await keep(word, said, take.caught);
     },
     stop: async () => {
       if (state.kind !== 'catching') return;
       ear.close();
       tell({ kind: 'working' });
       await refresh();
-      tell({ kind: 'idle' });
     },
     addRecording: keep,
     remove: (of) => keeper.keep({ type: 'sound-removed', body: { of } }),
@@ -116,6 +133,18 @@ export function teachingOf(library: Library, handler: string) {
 /** A word that went on too long, or came too faint or clipped, is asked for again; in talk any piece serves. */
 function isKept(word: string, { caught, report }: CaughtTake): boolean {
   return word === TALK || (!caught.cut && report.faults.length === 0);
+}
+
+/** One word said three ways keeps within these of its middle, and lasts no longer than this, s (tried on recorded and made words, no source). */
+const MUCH_LONGER = 1.7;
+const MUCH_SHORTER = 0.55;
+const LONG_FOR_A_WORD_S: Seconds = 1.3;
+
+function unlikeIn(lengthS: Seconds, before: readonly Seconds[]): UnlikeTake | null {
+  const middle = before.length > 0 ? median(before) : null;
+  if (middle !== null && lengthS > MUCH_LONGER * middle) return 'longer';
+  if (middle !== null && lengthS < MUCH_SHORTER * middle) return 'shorter';
+  return lengthS > LONG_FOR_A_WORD_S ? 'long' : null;
 }
 
 /** Names what a model is made of. */

@@ -6,7 +6,7 @@ import type { Enrolled } from '../../src/ears/enrolled.ts';
 import type { CaughtTake } from '../../src/ears/messages.ts';
 import type { Teaching as Taught } from '../../src/hearing/enrol.ts';
 import { createLibraryKeeper } from '../../src/session/library.ts';
-import { createTeaching } from '../../src/session/teaching.ts';
+import { createTeaching, type TeachingState } from '../../src/session/teaching.ts';
 import { createWriter } from '../../src/session/writer.ts';
 import { createMemoryStore } from '../../src/store/memory-store.ts';
 
@@ -31,9 +31,13 @@ async function room() {
     },
   };
   const shown: boolean[] = [];
+  const states: TeachingState[] = [];
   const teaching = createTeaching({
     ...{ ear, keeper, handler: () => who.handler },
-    show: (_state, _taught, isWorking) => shown.push(isWorking),
+    show: (state, _taught, isWorking) => {
+      shown.push(isWorking);
+      states.push(state);
+    },
   });
   const teach = async (word: string, samples: readonly number[]) => {
     await teaching.addRecording(word, word, { samples: Float32Array.from(samples), sampleRateHz: 16_000 });
@@ -43,7 +47,7 @@ async function room() {
     const { words, talk } = given.at(-1) ?? { words: {}, talk: [] };
     return { ...Object.fromEntries(Object.entries(words).map(([word, takes]) => [word, takes.length])), [TALK]: talk.length };
   };
-  return { teaching, teach, counts, keeper, who, given, shown };
+  return { teaching, teach, counts, keeper, who, given, shown, states };
 }
 
 test('any command can be taught beside the three, and is listened for only once it has a take', async () => {
@@ -117,4 +121,54 @@ test('a take with a fault is told and not kept; in talk any piece serves', async
   teaching.catchTakes(TALK, TALK);
   await teaching.caught(blip);
   expect(keeper.library().sounds).toHaveLength(1);
+});
+
+const spoken = (speechLengthS: number): CaughtTake =>
+  ({
+    caught: { samples: new Float32Array(8), sampleRateHz: 16_000, startedAtS: 0, endedAtS: 1, cut: false },
+    report: { speechLengthS, faults: [], isClick: false },
+  }) as unknown as CaughtTake;
+
+test('a word that is begun while the last one is worked out goes on, and what is said is kept', async () => {
+  const { teaching, teach, states, keeper } = await room();
+  await teach('hold', [0.1]);
+  teaching.catchTakes('mark', 'mark');
+  const stopped = teaching.stop();
+  expect(states.at(-1)).toEqual({ kind: 'working' });
+  teaching.catchTakes(TALK, TALK);
+  await stopped;
+  expect(states.at(-1)).toMatchObject({ kind: 'catching', word: TALK });
+  await teaching.caught(spoken(0.5));
+  expect(keeper.library().sounds.map(({ word }) => word)).toEqual(['hold', TALK]);
+  await teaching.stop();
+  expect(states.at(-1)).toEqual({ kind: 'idle' });
+});
+
+test('a take that is forgotten while the last word is worked out leaves nothing working for ever', async () => {
+  const { teaching, teach, states, keeper } = await room();
+  await teach('hold', [0.1]);
+  await teach('hold', [0.2]);
+  teaching.catchTakes('hold', 'hold');
+  const stopped = teaching.stop();
+  await teaching.remove(keeper.library().sounds[0]?.id ?? '');
+  await Promise.all([stopped, teaching.refresh()]);
+  await Promise.resolve();
+  expect(states.at(-1)).toEqual({ kind: 'idle' });
+});
+
+test('a take far longer or shorter than those before it is told while it is recorded, of talk nothing is', async () => {
+  const { teaching, states } = await room();
+  const said = async (lengthS: number) => {
+    await teaching.caught(spoken(lengthS));
+    const state = states.findLast(({ kind }) => kind === 'catching');
+    return state?.kind === 'catching' ? state.unlike : undefined;
+  };
+  teaching.catchTakes('hold', 'hold');
+  expect([await said(0.5), await said(0.6), await said(1.1), await said(0.25), await said(0.5)]).toEqual([
+    ...[null, null, 'longer', 'shorter', null],
+  ]);
+  teaching.catchTakes('mark', 'mark');
+  expect([await said(1.6), await said(1.5)]).toEqual(['long', 'long']);
+  teaching.catchTakes(TALK, TALK);
+  expect([await said(1.6), await said(0.2)]).toEqual([null, null]);
 });

@@ -142,6 +142,8 @@ export const GERMAN_REVIEW = {
   '{n} corrections can teach the ear to hear you better.': 'Aus {n} Berichtigungen kann das Ohr lernen, dich besser zu hören.',
   'The ear learnt 1 thing from this session.': 'Das Ohr hat aus dieser Einheit 1 Beispiel gelernt.',
   'The ear learnt {n} things from this session.': 'Das Ohr hat aus dieser Einheit {n} Beispiele gelernt.',
+  'Where that is worse than before, forget what this session taught.':
+    'Ist das schlechter als vorher, dann vergiss, was diese Einheit gelehrt hat.',
   '1 correction cannot teach it: by key or click, in too much noise, or heard more than a month ago.':
     'Aus 1 Berichtigung kann es nicht lernen: mit Taste oder Klick, in zu viel Lärm, oder vor mehr als einem Monat gehört.',
   '{n} corrections cannot teach it: by key or click, in too much noise, or heard more than a month ago.':

@@ -82,7 +82,15 @@ export const GERMAN_SOUND_CHECK = {
   'Heard, but {fault}.': 'Gehört, aber {fault}.',
   'Kept: a click. If that was only the table, forget it.': 'Gemerkt: ein Klick. War das nur der Tisch, vergiss es wieder.',
   'Kept. Again, the same way.': 'Gemerkt. Noch einmal, genauso.',
-  'Kept, and that is enough: tap Done. More does no harm.': 'Gemerkt, und das genügt: auf Fertig tippen. Mehr schadet nicht.',
+  'Kept, and that is enough: tap Done.': 'Gemerkt, und das genügt: auf Fertig tippen.',
+  'Kept, but long for one word. If it was more than the word, or something else, tap its number: that forgets it.':
+    'Gemerkt, aber lang für ein Wort. War es mehr als das Wort, oder etwas anderes: auf seine Nummer tippen, dann ist es vergessen.',
+  'Kept, but much longer than the ones before. If it was something else, tap its number: that forgets it.':
+    'Gemerkt, aber viel länger als die davor. War es etwas anderes: auf seine Nummer tippen, dann ist es vergessen.',
+  'Kept, but much shorter than the ones before. If it was something else, tap its number: that forgets it.':
+    'Gemerkt, aber viel kürzer als die davor. War es etwas anderes: auf seine Nummer tippen, dann ist es vergessen.',
+  'In a moment: it works out what it was taught.': 'Gleich: Es rechnet aus, was es gelernt hat.',
+  'Saved as {file}.': 'Gesichert als {file}.',
   '{n} of 20 may need saying again': '{n} von 20 musst du vielleicht noch einmal sagen',
   '{n} of 20 other words may be taken for it': '{n} von 20 anderen Wörtern könnten dafür gehalten werden',
   '(rehearsed on {takes} and {pieces} of talk)': '(geprobt an {takes} und {pieces})',
@@ -99,6 +107,8 @@ export const GERMAN_SOUND_CHECK = {
   'The room is loud: switch off what hums, or put the phone closer.':
     'Der Raum ist laut: Schalte aus, was brummt, oder stell das Telefon näher heran.',
   'Another take or two would help.': 'Eine oder zwei Aufnahmen mehr würden helfen.',
+  'Takes {list} and {last} are unlike the others and would be missed: say it again the usual way, or forget those.':
+    'Die Aufnahmen {list} und {last} sind anders als die übrigen und würden überhört: Sag es noch einmal wie sonst, oder vergiss diese.',
   'Take {n} is unlike the others and would be missed: say it again the usual way, or forget that one.':
     'Aufnahme {n} ist anders als die übrigen und würde überhört: Sag es noch einmal wie sonst, oder vergiss diese.',
   'About {n} of 20 of your “{word}” would be taken for it: choose one with another vowel or another length.':
@@ -138,7 +148,7 @@ export const GERMAN_SOUND_CHECK = {
   'Added. The ear listens to {name} now.': 'Hinzugefügt. Das Ohr hört jetzt auf {name}.',
   'Words of {name}, saved {day}': 'Wörter von {name}, gesichert am {day}',
   '{n} learnt': '{n} gelernt',
-  'Here already: {n}, of which 1 was forgotten here and stay so': 'Schon hier: {n}, davon 1 hier vergessen, und das bleibt so',
+  'Here already: {n}, of which 1 was forgotten here and stays so': 'Schon hier: {n}, davon 1 hier vergessen, und das bleibt so',
   'Here already: {n}, of which {forgotten} were forgotten here and stay so':
     'Schon hier: {n}, davon {forgotten} hier vergessen, und das bleibt so',
   '{name} has 1 other take here, and these would join them. If this is somebody else, leave it.':

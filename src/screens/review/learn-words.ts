@@ -40,7 +40,9 @@ export function sayChange(change: Change | null): string {
   if (lost + won === 0 && falseBefore === falseAfter)
     return `${t('Kept. On this session it makes no difference yet; it counts when the same comes again.')} ${sayJudged(change)}`;
   const sentence = [sayFalse(falseBefore, falseAfter), sayLost(lost), sayWon(won)].filter(Boolean).join(', ');
-  return `${capital(sentence)}. ${sayJudged(change)}`;
+  const worse =
+    lost > won || falseAfter > falseBefore ? [t('Where that is worse than before, forget what this session taught.')] : [];
+  return [`${capital(sentence)}.`, ...worse, sayJudged(change)].join(' ');
 }
 
 function sayJudged({ words, others }: Change): string {

@@ -3,7 +3,7 @@ import { t } from '../../core/language.ts';
 import { useApp } from '../app-context.tsx';
 import { wordName } from '../parts/word-names.ts';
 import css from './sound-check.module.css';
-import { sayAdvice, sayForecast, sayProblem } from './take-words.ts';
+import { sayAdvice, sayAllAdvice, sayForecast, sayProblem } from './take-words.ts';
 
 export function Forecast() {
   const taught = useApp((state) => state.taught);
@@ -22,10 +22,7 @@ export function Forecast() {
           {enrolled.forecast.map((each) => (
             <li key={each.word}>
               <strong>{wordName(each.word)}</strong> {sayForecast(each, talk)}{' '}
-              {each.advice
-                .filter(({ kind }) => kind !== 'too-little-talk')
-                .map(sayAdvice)
-                .join(' ')}
+              {sayAllAdvice(each.advice.filter(({ kind }) => kind !== 'too-little-talk'))}
             </li>
           ))}
         </ul>

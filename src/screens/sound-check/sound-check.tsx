@@ -161,6 +161,7 @@ function sayTalk(pieces: number): string {
 function TenSeconds() {
   const { teach, stopTeaching, after } = useIntents();
   const [running, setRunning] = useState(false);
+  const doing = useApp(({ teaching }) => teaching.kind);
   useEffect(() => {
     if (!running) return;
     return after(1000 * TALK_S, () => {
@@ -176,7 +177,12 @@ function TenSeconds() {
           <LiveTrouble />
         </>
       ) : null}
-      <button type="button" disabled={running} onClick={() => void teach(TALK, TALK).then(() => setRunning(true))}>
+      {doing === 'working' ? <p className="soft small">{t('In a moment: it works out what it was taught.')}</p> : null}
+      <button
+        type="button"
+        disabled={running || doing !== 'idle'}
+        onClick={() => void teach(TALK, TALK).then(() => setRunning(true))}
+      >
         {running ? t('Talk now…') : t('Talk for ten seconds')}
       </button>
       <FromFiles word={TALK} said={TALK} names={t('anything else you say')} />

@@ -108,9 +108,11 @@ interface StartProps extends Pick<TakeRowProps, 'word' | 'isNext'> {
 
 function Start({ word, said, names, any, isNext }: StartProps) {
   const { teach } = useIntents();
-  const busy = useApp(({ teaching }) => teaching.kind !== 'idle');
+  const doing = useApp(({ teaching }) => teaching.kind);
+  const busy = doing !== 'idle';
   return (
     <>
+      {isNext && doing === 'working' ? <p className="soft small">{t('In a moment: it works out what it was taught.')}</p> : null}
       <button type="button" className={isNext ? 'primary' : undefined} disabled={busy} onClick={() => void teach(word, said)}>
         {any ? t('Record more') : t('Record')}
       </button>
@@ -122,10 +124,11 @@ function Start({ word, said, names, any, isNext }: StartProps) {
 function Catching({ names, done }: { names: string; done: boolean }) {
   const { stopTeaching } = useIntents();
   const last = useApp(({ teaching }) => (teaching.kind === 'catching' ? teaching.last : null));
+  const unlike = useApp(({ teaching }) => (teaching.kind === 'catching' ? teaching.unlike : null));
   return (
     <>
       <p role="status">
-        {last ? sayReport(last, done) : t('Say “{what}” now, then a short pause, then again.', { what: names })}
+        {last ? sayReport(last, done, unlike) : t('Say “{what}” now, then a short pause, then again.', { what: names })}
       </p>
       <Level />
       <LiveTrouble />

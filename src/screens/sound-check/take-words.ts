@@ -1,6 +1,6 @@
 /** Words what the ear finds in takes: never blaming, always with what would help. */
 import { type Message, t } from '../../core/language.ts';
-import type { CaughtTake, EarLevel, Enrolled } from '../../session/app-state.ts';
+import type { CaughtTake, EarLevel, Enrolled, UnlikeTake } from '../../session/app-state.ts';
 import { wordName } from '../parts/word-names.ts';
 
 type Forecast = Extract<Enrolled, { ok: true }>['forecast'][number];
@@ -21,13 +21,20 @@ const FAULTS = {
   'cut-off-end': 'its end is cut off: wait a moment after you spoke',
 } as const satisfies Readonly<Record<Fault, Message>>;
 
+const UNLIKE = {
+  long: 'Kept, but long for one word. If it was more than the word, or something else, tap its number: that forgets it.',
+  longer: 'Kept, but much longer than the ones before. If it was something else, tap its number: that forgets it.',
+  shorter: 'Kept, but much shorter than the ones before. If it was something else, tap its number: that forgets it.',
+} as const satisfies Readonly<Record<UnlikeTake, Message>>;
+
 /** @param isEnough as many takes as are wanted are kept. */
-export function sayReport({ caught, report }: CaughtTake, isEnough: boolean): string {
+export function sayReport({ caught, report }: CaughtTake, isEnough: boolean, unlike: UnlikeTake | null): string {
   if (caught.cut) return t('That was long for a word: leave a pause after it.');
   const [fault] = report.faults;
   if (fault) return t('Heard, but {fault}.', { fault: t(FAULTS[fault]) });
   if (report.isClick) return t('Kept: a click. If that was only the table, forget it.');
-  return isEnough ? t('Kept, and that is enough: tap Done. More does no harm.') : t('Kept. Again, the same way.');
+  if (unlike) return t(UNLIKE[unlike]);
+  return isEnough ? t('Kept, and that is enough: tap Done.') : t('Kept. Again, the same way.');
 }
 
 /** A rehearsal on so few takes promises little: half a miss in one more is added to each share (as a Jeffreys prior does). */
@@ -58,6 +65,19 @@ export function sayTrouble(trouble: Trouble): string {
     case 'loud-room':
       return t('The room is loud: switch off what hums, or put the phone closer.');
   }
+}
+
+/** Takes that are unlike the others are named in one sentence. */
+export function sayAllAdvice(all: readonly Advice[]): string {
+  const unlike = all.flatMap((advice) => (advice.kind === 'takes-unlike' ? advice.take + 1 : []));
+  const rest = all.filter(({ kind }) => unlike.length < 2 || kind !== 'takes-unlike').map(sayAdvice);
+  return [...(unlike.length > 1 ? [sayUnlike(unlike)] : []), ...rest].join(' ');
+}
+
+function sayUnlike(takes: readonly number[]): string {
+  return t('Takes {list} and {last} are unlike the others and would be missed: say it again the usual way, or forget those.', {
+    ...{ list: takes.slice(0, -1).join(', '), last: takes.at(-1) as number },
+  });
 }
 
 export function sayAdvice(advice: Advice): string {

@@ -17,8 +17,10 @@ export function WordsFile({ any }: { any: boolean }) {
   const [offer, setOffer] = useState<Offer | null>(null);
   const save = async () => {
     const file = await exportWords();
-    if (file) await saveFile({ name: file.name, content: file.text, type: 'application/json' }, after);
-    else setSaid(t('They cannot be read right now. Nothing was changed.'));
+    if (file) {
+      const done = await saveFile({ name: file.name, content: file.text, type: 'application/json' }, after);
+      setSaid(done === 'called-off' ? '' : t('Saved as {file}.', { file: file.name }));
+    } else setSaid(t('They cannot be read right now. Nothing was changed.'));
   };
   const look = async (event: ChangeEvent<HTMLInputElement>) => {
     const input = event.currentTarget;
@@ -32,8 +34,9 @@ export function WordsFile({ any }: { any: boolean }) {
     setOffer(looked.ok ? looked.offer : null);
   };
   const add = async (wanted: Offer, withSettings: boolean) => {
-    const result = await wanted.add(withSettings);
     setOffer(null);
+    setSaid(t('Adding…'));
+    const result = await wanted.add(withSettings);
     setSaid(
       result.ok
         ? t('Added. The ear listens to {name} now.', { name: wanted.name })
@@ -128,6 +131,6 @@ function sayWord({ word, takes, learned }: Offer['fresh'][number]): string {
 function sayKnown(known: number, forgotten: number): string {
   if (forgotten === 0) return t('Here already: {what}', { what: known });
   return forgotten === 1
-    ? t('Here already: {n}, of which 1 was forgotten here and stay so', { n: known })
+    ? t('Here already: {n}, of which 1 was forgotten here and stays so', { n: known })
     : t('Here already: {n}, of which {forgotten} were forgotten here and stay so', { n: known, forgotten });
 }

@@ -1,6 +1,13 @@
 /** What the sound check says of takes: each trouble in plain words, with what would help, blaming nobody. */
 import { expect, test } from 'vitest';
-import { sayAdvice, sayForecast, sayProblem, sayReport, sayTrouble } from '../../../src/screens/sound-check/take-words.ts';
+import {
+  sayAdvice,
+  sayAllAdvice,
+  sayForecast,
+  sayProblem,
+  sayReport,
+  sayTrouble,
+} from '../../../src/screens/sound-check/take-words.ts';
 
 type Caught = Parameters<typeof sayReport>[0];
 type Fault = Caught['report']['faults'][number];
@@ -24,16 +31,16 @@ test.each([
   ['cut-off-start', /wait a moment before you speak/],
   ['cut-off-end', /wait a moment after you spoke/],
 ] as const)('a take that is %s is told with what would help', (fault, help) => {
-  expect(sayReport(caught([fault]), true)).toMatch(help);
+  expect(sayReport(caught([fault]), true, null)).toMatch(help);
   expect(sayProblem({ kind: fault, word: 'hold', take: 1 })).toMatch(/^Take 2 of “hold”: /);
   expect(sayProblem({ kind: fault, word: 'hold', take: 1 })).toMatch(help);
 });
 
 test('a take that is kept says so; a click says that it was one', () => {
-  expect(sayReport(caught([]), false)).toBe('Kept. Again, the same way.');
-  expect(sayReport(caught([]), true)).toMatch(/enough: tap Done/);
-  expect(sayReport(caught([], { isClick: true }), true)).toMatch(/a click/);
-  expect(sayReport(caught([], { cut: true }), false)).toMatch(/leave a pause/);
+  expect(sayReport(caught([]), false, null)).toBe('Kept. Again, the same way.');
+  expect(sayReport(caught([]), true, null)).toMatch(/enough: tap Done/);
+  expect(sayReport(caught([], { isClick: true }), true, null)).toMatch(/a click/);
+  expect(sayReport(caught([], { cut: true }), false, null)).toMatch(/leave a pause/);
 });
 
 test('two words too alike come with how many would be mistaken, and with another vowel or another length', () => {
@@ -59,4 +66,19 @@ test('what goes wrong while something is being taught is said at once', () => {
   expect(sayTrouble('clipped')).toMatch(/phone away/);
   expect(sayTrouble('too-short')).toMatch(/longer/);
   expect(sayTrouble('loud-room')).toMatch(/hums/);
+});
+
+test('a take that may be something else is kept and said to be, and how it is forgotten', () => {
+  expect(sayReport(caught([]), true, 'longer')).toMatch(/^Kept, but much longer .* tap its number/);
+  expect(sayReport(caught([]), false, 'shorter')).toMatch(/^Kept, but much shorter/);
+  expect(sayReport(caught([]), false, 'long')).toMatch(/^Kept, but long for one word/);
+  expect(sayReport(caught(['too-quiet']), false, 'longer')).toMatch(/^Heard, but/);
+});
+
+test('takes that are unlike the others are named in one sentence', () => {
+  const unlike = (take: number) => ({ kind: 'takes-unlike', take }) as const;
+  expect(sayAllAdvice([unlike(4), { kind: 'too-few-takes' } as never, unlike(7), unlike(9)])).toBe(
+    'Takes 5, 8 and 10 are unlike the others and would be missed: say it again the usual way, or forget those. Another take or two would help.',
+  );
+  expect(sayAllAdvice([unlike(2)])).toBe(sayAdvice(unlike(2)));
 });

@@ -18,7 +18,7 @@ export interface Cues {
   readonly levelDb: number | null;
 }
 
-/** What is weighed, each in its own unit (widths of doubt, dB), within the bounds in which it was fitted. */
+/** What is weighed, each in its own unit (widths of doubt, dB), within bounds. Fitted on stretches from 1.5 widths under the threshold up. */
 export interface Terms {
   /** The lesser of the two best scores: a word is like itself in either set. */
   readonly lesser: number;

@@ -129,8 +129,8 @@ const judged = speakers.flatMap((speaker) => {
     .filter((row) => row.speaker === speaker)
     .map((row) => ({ ...row, odds: others.constant + dot(others.weights, row.values) }));
 });
-console.log('\nwords and others taken for words, each speaker by the fit to the others, at log odds over:');
-console.log(`| speech over noise, dB | of words | ${ODDS.join(' | ')} |\n|---|---|${ODDS.map(() => '---|').join('')}`);
+console.log('\nstretches of words and others taken for words, each speaker by the fit to the others, at log odds over:');
+console.log(`| speech over noise, dB | of words’ stretches | ${ODDS.join(' | ')} |\n|---|---|${ODDS.map(() => '---|').join('')}`);
 for (const snrDb of [...new Set(judged.map((row) => row.snrDb))]) {
   const here = judged.filter((row) => row.snrDb === snrDb);
   const cells = ODDS.map((least) => {

@@ -20,6 +20,8 @@ export const GERMAN_SOUND_CHECK = {
   'from files': 'aus Dateien',
   'Recordings of “{what}” from files': 'Aufnahmen von „{what}“ aus Dateien',
   'No sound in {files}: use WAV, MP3 or M4A.': 'Kein Ton in {files}: Nimm WAV, MP3 oder M4A.',
+  'Forget take {n} of “{word}”, which is unlike the others':
+    'Aufnahme {n} von „{word}“ vergessen, die anders ist als die übrigen',
   'Forget take {n} of “{word}”': 'Aufnahme {n} von „{word}“ vergessen',
   'Forget take {n}': 'Aufnahme {n} vergessen',
   '{n} of {of} takes': '{n} von {of} Aufnahmen',
@@ -107,10 +109,10 @@ export const GERMAN_SOUND_CHECK = {
   'The room is loud: switch off what hums, or put the phone closer.':
     'Der Raum ist laut: Schalte aus, was brummt, oder stell das Telefon näher heran.',
   'Another take or two would help.': 'Eine oder zwei Aufnahmen mehr würden helfen.',
-  'Takes {list} and {last} are unlike the others and would be missed: say it again the usual way, or forget those.':
-    'Die Aufnahmen {list} und {last} sind anders als die übrigen und würden überhört: Sag es noch einmal wie sonst, oder vergiss diese.',
-  'Take {n} is unlike the others and would be missed: say it again the usual way, or forget that one.':
-    'Aufnahme {n} ist anders als die übrigen und würde überhört: Sag es noch einmal wie sonst, oder vergiss diese.',
+  'Takes {list} and {last} are unlike the others and would be missed: tap their numbers to forget them, and say it again the usual way.':
+    'Die Aufnahmen {list} und {last} sind anders als die übrigen und würden überhört: Auf die Nummer tippen, dann ist sie vergessen, und noch einmal sagen wie sonst.',
+  'Take {n} is unlike the others and would be missed: tap its number to forget it, and say it again the usual way.':
+    'Aufnahme {n} ist anders als die übrigen und würde überhört: Auf die Nummer tippen, dann ist sie vergessen, und noch einmal sagen wie sonst.',
   'About {n} of 20 of your “{word}” would be taken for it: choose one with another vowel or another length.':
     'Etwa {n} von 20 deiner „{word}“ würden dafür gehalten: Wähle eins mit anderem Vokal oder anderer Länge.',
   'Let it hear more of what else you say: it will be taken for a word less often.':

@@ -3,7 +3,10 @@ import { t } from '../../core/language.ts';
 import { useApp } from '../app-context.tsx';
 import { wordName } from '../parts/word-names.ts';
 import css from './sound-check.module.css';
-import { sayAdvice, sayAllAdvice, sayForecast, sayProblem } from './take-words.ts';
+import { sayAdvice, sayForecast, sayProblem } from './take-words.ts';
+
+/** Once for all words, and beside the takes themselves. */
+const SAID_ELSEWHERE: readonly string[] = ['too-little-talk', 'takes-unlike'];
 
 export function Forecast() {
   const taught = useApp((state) => state.taught);
@@ -22,7 +25,10 @@ export function Forecast() {
           {enrolled.forecast.map((each) => (
             <li key={each.word}>
               <strong>{wordName(each.word)}</strong> {sayForecast(each, talk)}{' '}
-              {sayAllAdvice(each.advice.filter(({ kind }) => kind !== 'too-little-talk'))}
+              {each.advice
+                .filter(({ kind }) => !SAID_ELSEWHERE.includes(kind))
+                .map(sayAdvice)
+                .join(' ')}
             </li>
           ))}
         </ul>

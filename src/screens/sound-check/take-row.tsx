@@ -7,7 +7,7 @@ import { Level } from '../parts/level.tsx';
 import { FromFiles } from './from-files.tsx';
 import { LiveTrouble } from './live-trouble.tsx';
 import css from './sound-check.module.css';
-import { sayReport } from './take-words.ts';
+import { sayReport, sayUnlike, unlikeTakes } from './take-words.ts';
 
 export interface TakeRowProps {
   readonly word: string;
@@ -29,6 +29,7 @@ export function TakeRow({ word, title, meaning, example, saidAs, takes, wanted, 
   const names = saidAs ? title : typed.trim().normalize('NFC') || title;
   const said = saidAs ?? names;
   const catching = useApp(({ teaching }) => teaching.kind === 'catching' && teaching.word === word && teaching.said === said);
+  const unlike = useUnlike(word);
   return (
     <li className={css.row}>
       <div className={css.what}>
@@ -40,7 +41,8 @@ export function TakeRow({ word, title, meaning, example, saidAs, takes, wanted, 
             <input value={typed} placeholder={example} maxLength={40} onChange={(event) => setTyped(event.target.value)} />
           </label>
         )}
-        <Takes {...{ title, takes, wanted }} />
+        <Takes {...{ title, takes, wanted, unlike }} />
+        {unlike.length > 0 ? <p>{sayUnlike(unlike)}</p> : null}
       </div>
       <div className={css.actions}>
         {catching ? (
@@ -53,11 +55,26 @@ export function TakeRow({ word, title, meaning, example, saidAs, takes, wanted, 
   );
 }
 
+const NONE: readonly number[] = [];
+
+/** Takes of a word that would not be heard by the others, from 0; none while that is worked out anew. Of talk nothing is told. */
+function useUnlike(word: string): readonly number[] {
+  const taught = useApp((state) => state.taught);
+  const settled = useApp(({ teaching, isWorkingOut }) => !isWorkingOut && teaching.kind === 'idle');
+  const enrolled = settled ? taught?.enrolled : undefined;
+  const forecast = enrolled?.ok ? enrolled.forecast.find((each) => each.word === word) : undefined;
+  return forecast ? unlikeTakes(forecast.advice) : NONE;
+}
+
 /** A ring each for the takes still wanted; keys only. */
 const MISSING = ['first', 'second', 'third', 'fourth', 'fifth'];
 
-/** A dot a take, with its number: filled when kept, a ring for each that is still wanted. A tap forgets one, and can be taken back. */
-export function Takes({ title, takes, wanted }: { title: string; takes: readonly Take[]; wanted: number }) {
+interface TakesProps extends Pick<TakeRowProps, 'title' | 'takes' | 'wanted'> {
+  readonly unlike?: readonly number[];
+}
+
+/** A dot a take, with its number: filled when kept, dashed when it is unlike the others, a ring for each that is still wanted. A tap forgets one, and can be taken back. */
+export function Takes({ title, takes, wanted, unlike = NONE }: TakesProps) {
   const { forget, teachAgain } = useIntents();
   const [forgotten, setForgotten] = useState<{ readonly take: Take; readonly n: number } | null>(null);
   const missing = Math.max(0, wanted - takes.length);
@@ -72,14 +89,18 @@ export function Takes({ title, takes, wanted }: { title: string; takes: readonly
           key={take.id}
           type="button"
           className={css.take}
-          aria-label={t('Forget take {n} of “{word}”', { n: i + 1, word: title })}
+          aria-label={
+            unlike.includes(i)
+              ? t('Forget take {n} of “{word}”, which is unlike the others', { n: i + 1, word: title })
+              : t('Forget take {n} of “{word}”', { n: i + 1, word: title })
+          }
           title={t('Forget take {n}', { n: i + 1 })}
           onClick={() => {
             setForgotten({ take, n: i + 1 });
             void forget(take.id);
           }}
         >
-          <span className={css.dot}>{i + 1}</span>
+          <span className={unlike.includes(i) ? css.odd : css.dot}>{i + 1}</span>
         </button>
       ))}
       {MISSING.slice(0, missing).map((key) => (

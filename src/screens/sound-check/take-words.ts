@@ -67,17 +67,24 @@ export function sayTrouble(trouble: Trouble): string {
   }
 }
 
-/** Takes that are unlike the others are named in one sentence. */
-export function sayAllAdvice(all: readonly Advice[]): string {
-  const unlike = all.flatMap((advice) => (advice.kind === 'takes-unlike' ? advice.take + 1 : []));
-  const rest = all.filter(({ kind }) => unlike.length < 2 || kind !== 'takes-unlike').map(sayAdvice);
-  return [...(unlike.length > 1 ? [sayUnlike(unlike)] : []), ...rest].join(' ');
+/** Which takes are unlike the others, from 0. */
+export function unlikeTakes(all: readonly Advice[]): readonly number[] {
+  return all.flatMap((advice) => (advice.kind === 'takes-unlike' ? advice.take : []));
 }
 
-function sayUnlike(takes: readonly number[]): string {
-  return t('Takes {list} and {last} are unlike the others and would be missed: say it again the usual way, or forget those.', {
-    ...{ list: takes.slice(0, -1).join(', '), last: takes.at(-1) as number },
-  });
+/** @param takes from 0, in order, at least one. All are named in one sentence. */
+export function sayUnlike(takes: readonly number[]): string {
+  const [last, ...others] = takes.map((take) => take + 1).toReversed() as [number, ...number[]];
+  return others.length === 0
+    ? t('Take {n} is unlike the others and would be missed: tap its number to forget it, and say it again the usual way.', {
+        n: last,
+      })
+    : t(
+        'Takes {list} and {last} are unlike the others and would be missed: tap their numbers to forget them, and say it again the usual way.',
+        {
+          ...{ list: others.toReversed().join(', '), last },
+        },
+      );
 }
 
 export function sayAdvice(advice: Advice): string {
@@ -85,9 +92,7 @@ export function sayAdvice(advice: Advice): string {
     case 'too-few-takes':
       return t('Another take or two would help.');
     case 'takes-unlike':
-      return t('Take {n} is unlike the others and would be missed: say it again the usual way, or forget that one.', {
-        n: advice.take + 1,
-      });
+      return sayUnlike([advice.take]);
     case 'too-like':
       return t('About {n} of 20 of your “{word}” would be taken for it: choose one with another vowel or another length.', {
         n: Math.max(1, Math.round(20 * advice.share)),

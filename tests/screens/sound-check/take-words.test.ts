@@ -2,11 +2,12 @@
 import { expect, test } from 'vitest';
 import {
   sayAdvice,
-  sayAllAdvice,
   sayForecast,
   sayProblem,
   sayReport,
   sayTrouble,
+  sayUnlike,
+  unlikeTakes,
 } from '../../../src/screens/sound-check/take-words.ts';
 
 type Caught = Parameters<typeof sayReport>[0];
@@ -77,8 +78,10 @@ test('a take that may be something else is kept and said to be, and how it is fo
 
 test('takes that are unlike the others are named in one sentence', () => {
   const unlike = (take: number) => ({ kind: 'takes-unlike', take }) as const;
-  expect(sayAllAdvice([unlike(4), { kind: 'too-few-takes' } as never, unlike(7), unlike(9)])).toBe(
-    'Takes 5, 8 and 10 are unlike the others and would be missed: say it again the usual way, or forget those. Another take or two would help.',
+  expect(unlikeTakes([unlike(4), { kind: 'too-few-takes', takes: 2 }, unlike(7), unlike(9)])).toEqual([4, 7, 9]);
+  expect(sayUnlike([4, 7, 9])).toBe(
+    'Takes 5, 8 and 10 are unlike the others and would be missed: tap their numbers to forget them, and say it again the usual way.',
   );
-  expect(sayAllAdvice([unlike(2)])).toBe(sayAdvice(unlike(2)));
+  expect(sayUnlike([4, 7])).toMatch(/^Takes 5 and 8 are unlike/);
+  expect(sayUnlike([2])).toBe(sayAdvice(unlike(2)));
 });

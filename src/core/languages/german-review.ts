@@ -15,8 +15,8 @@ export const GERMAN_REVIEW = {
   'unsure#a stretch': 'unsicher',
 
   // One rep, one call.
-  'Pick a bar to see what was heard, a flag to see why.':
-    'Wähle einen Balken, um zu sehen, was gehört wurde, eine Fahne, um zu sehen, warum.',
+  'Pick a bar to see what was heard and to put it right, a flag to see why.':
+    'Wähle einen Balken, um zu sehen, was gehört wurde, und es zu berichtigen; eine Fahne, um zu sehen, warum.',
   'Rep {n}': 'Wiederholung {n}',
   'Rep {n}, warm-up': 'Wiederholung {n}, zum Aufwärmen',
   'Put right. {heard}': 'Berichtigt. {heard}',

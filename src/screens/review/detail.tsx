@@ -33,7 +33,7 @@ export function Detail(props: DetailProps) {
 }
 
 function Chosen({ state, calls, picked, beside, heard }: DetailProps) {
-  if (!picked) return <p className="soft">{t('Pick a bar to see what was heard, a flag to see why.')}</p>;
+  if (!picked) return <p className="soft">{t('Pick a bar to see what was heard and to put it right, a flag to see why.')}</p>;
   if (picked.kind === 'rep') {
     const rep = state.reps[picked.n - 1];
     return rep ? <RepDetail {...{ state, calls, rep, heard }} thought={beside?.[rep.n - 1]} /> : null;

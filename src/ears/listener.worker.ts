@@ -15,8 +15,6 @@ interface Stream {
 
 /** Levels reported a second: enough for a meter and for noticing silence. */
 const LEVELS_EVERY_S = 0.1;
-/** The level is measured with the catcher in every job; this long a take is never asked of it. */
-const NEVER_S = 3600;
 
 /** Samples in what the tap counts as one lost block. */
 const QUANTUM = 128;
@@ -40,7 +38,8 @@ function tell(message: FromListener): void {
 /** A new job, a new stream or a long hole in it: begin afresh, with times that fit the audio clock. */
 function begin(atS: number): void {
   stream.startedAtS = atS;
-  catcher = createTakeCatcher(stream.sampleRateHz, job.kind === 'teach' ? job.longestS : NEVER_S);
+  // It measures the level in every job.
+  catcher = createTakeCatcher(stream.sampleRateHz, job.kind === 'teach' ? job.longestS : undefined);
   listener?.close();
   // Should the next one not come about, none hears: never the closed one.
   listener = null;

@@ -50,16 +50,18 @@ const SHORTEST_FRAMES = 6;
 /** The floor falls to a quieter frame at once and creeps up by this much a frame, dB: 3 dB a second. */
 const FLOOR_RISE_DB = 0.03;
 const SILENCE_DB = -100;
+/** A stretch is kept in memory while it lasts, and no floor is found within it: past this it is the room, s. */
+export const LONGEST_STRETCH_S = 5;
 /** Trouble is told for so long, frames: time to read three words. */
 const TOLD_FRAMES = 200;
 /** Samples at full scale that make clipping of a peak, in one block (tried on made sounds, no source). */
 const CLIPPED_SAMPLES = 3;
 const FULL_SCALE = 0.99;
 
-/** @param sampleRateHz of the blocks pushed. @param longestS a longer stretch is cut there, s. */
-export function createTakeCatcher(sampleRateHz: number, longestS: number): TakeCatcher {
+/** @param sampleRateHz of the blocks pushed. @param longestS a longer stretch is cut there, s; at most and by default LONGEST_STRETCH_S. */
+export function createTakeCatcher(sampleRateHz: number, longestS = LONGEST_STRETCH_S): TakeCatcher {
   const resampler = createResampler(sampleRateHz);
-  const longest = Math.round(100 * longestS);
+  const longest = Math.round(100 * Math.min(longestS, LONGEST_STRETCH_S));
   let partial = new Float32Array(0);
   let frames: Float32Array[] = [];
   let firstFrame = 0;

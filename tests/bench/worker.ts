@@ -86,14 +86,45 @@ function micOf(): { folder: string; wav: string } {
   return { folder, wav: join(folder, 'track.wav') };
 }
 
-/** What is still held after everything that is not has been swept away. */
+interface HeapUsage {
+  readonly usedSize: number;
+  readonly backingStorageSize?: number;
+}
+const totalMb = ({ usedSize, backingStorageSize = 0 }: HeapUsage): number => (usedSize + backingStorageSize) / 1e6;
+
+/** What the page still holds after everything that it does not has been swept away. */
 async function heldMb(cdp: CDPSession): Promise<number> {
   await cdp.send('HeapProfiler.collectGarbage');
-  const { usedSize, backingStorageSize = 0 } = (await cdp.send('Runtime.getHeapUsage')) as {
-    usedSize: number;
-    backingStorageSize?: number;
+  return totalMb((await cdp.send('Runtime.getHeapUsage')) as HeapUsage);
+}
+
+/** The same of all workers together, which have heaps of their own. */
+async function workersHold(cdp: CDPSession): Promise<() => Promise<number>> {
+  const sessions: string[] = [];
+  const answers = new Map<number, (result: unknown) => void>();
+  let asked = 0;
+  cdp.on('Target.attachedToTarget', ({ sessionId, targetInfo }) => {
+    if (targetInfo.type === 'worker') sessions.push(sessionId);
+  });
+  cdp.on('Target.receivedMessageFromTarget', ({ message }) => {
+    const { id, result } = JSON.parse(message) as { id?: number; result?: unknown };
+    if (id !== undefined) answers.get(id)?.(result);
+  });
+  const send = (sessionId: string, method: string): Promise<unknown> =>
+    new Promise((resolve) => {
+      const id = ++asked;
+      answers.set(id, resolve);
+      void cdp.send('Target.sendMessageToTarget', { sessionId, message: JSON.stringify({ id, method }) });
+    });
+  await cdp.send('Target.setAutoAttach', { autoAttach: true, waitForDebuggerOnStart: false, flatten: false });
+  return async () => {
+    let sum = 0;
+    for (const session of sessions) {
+      await send(session, 'HeapProfiler.collectGarbage');
+      sum += totalMb((await send(session, 'Runtime.getHeapUsage')) as HeapUsage);
+    }
+    return sum;
   };
-  return (usedSize + backingStorageSize) / 1e6;
 }
 
 /** Lag of the latest level against the least that was ever seen, s. */
@@ -132,6 +163,7 @@ const threads = workerThreads();
 const rivals = throttle(threads);
 const ear = threads.reduce((a, b) => (usedS(b) > usedS(a) ? b : a));
 const cdp = await page.context().newCDPSession(page);
+const workersMb = await workersHold(cdp);
 await page.evaluate(() => window.levels.splice(0));
 const rows = [];
 for (let minute = 1; minute <= MINUTES; minute++) {
@@ -144,6 +176,7 @@ for (let minute = 1; minute <= MINUTES; minute++) {
     'worst lag of the last 5 s, ms': Math.round(1000 * lag.worstS),
     'blocks lost': lag.lost,
     'page holds, MB': (await heldMb(cdp)).toFixed(1),
+    'workers hold, MB': (await workersMb()).toFixed(1),
     'process, MB': Math.round(rssMb(ear)),
   });
 }

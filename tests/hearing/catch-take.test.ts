@@ -1,7 +1,7 @@
 /** Teaching a word: what is cut out of the stream. */
 
 import { expect, test } from 'vitest';
-import { type Caught, createTakeCatcher } from '../../src/hearing/catch-take.ts';
+import { type Caught, createTakeCatcher, LONGEST_STRETCH_S } from '../../src/hearing/catch-take.ts';
 import { inspectTake } from '../../src/hearing/enrol.ts';
 
 /** A room with a faint hiss and tones of the given moments, seconds. */
@@ -88,4 +88,14 @@ test('a broken stream (not numbers) gives no take and does not stop the ear', ()
   samples.fill(Number.NaN, 8000, 9000);
   const caught = catchAll(samples, 16_000);
   expect(caught.some(({ startedAtS }) => startedAtS > 1.5)).toBe(true);
+});
+
+test('a noise that sets in and stays is soon the room, and no stretch is kept longer than the longest, whatever is asked', () => {
+  const samples = room(16_000, 30, []).map((x, i) => (i < 2 * 16_000 ? x : 100 * x));
+  const catcher = createTakeCatcher(16_000, 3600);
+  const [caught, ...others] = catcher.push(samples);
+  expect(others).toEqual([]);
+  expect(caught).toMatchObject({ cut: true });
+  expect((caught?.endedAtS ?? 0) - (caught?.startedAtS ?? 0)).toBeCloseTo(LONGEST_STRETCH_S, 1);
+  expect(catcher.level()).toMatchObject({ speaking: false, trouble: 'loud-room' });
 });
